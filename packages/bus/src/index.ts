@@ -1,0 +1,2 @@
+export * from './finding/index.ts'
+export * from './frame/index.ts'
