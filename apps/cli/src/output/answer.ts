@@ -1,0 +1,41 @@
+import { describeWhere, type Finding } from '@shearline/bus'
+
+/** Exit codes of every command (cli.md): answered, answered "no", could not. */
+export const exit = { answered: 0, no: 1, couldNot: 2 } as const
+
+/** Something the command cannot do, said in words a person can act on. Ends with exit code 2. */
+export class CouldNot extends Error {
+  constructor(what: string, doNext: string) {
+    super(`${what} ${doNext}`)
+    this.name = 'CouldNot'
+  }
+}
+
+const colours = { bold: 1, dim: 2, red: 31, green: 32, yellow: 33 } as const
+
+/** Colours a text when standard output is a terminal that wants colour (NO_COLOR is honoured). */
+export function paint(text: string, colour: keyof typeof colours): string {
+  if (!process.stdout.isTTY || process.env.NO_COLOR !== undefined) return text
+  return `\u001b[${colours[colour]}m${text}\u001b[0m`
+}
+
+/** Prints one line of the answer. */
+export function print(line = ''): void {
+  process.stdout.write(`${line}\n`)
+}
+
+/** Prints the answer as one JSON object on one line. */
+export function printJson(value: unknown): void {
+  process.stdout.write(`${JSON.stringify(value)}\n`)
+}
+
+/** Says something on standard error: progress and findings, never the answer. */
+export function say(line: string): void {
+  process.stderr.write(`${line}\n`)
+}
+
+/** Says a finding on standard error: severity, file, place, what, what to do. */
+export function sayFinding(file: string, finding: Finding): void {
+  const where = describeWhere(finding.where)
+  say(`${finding.severity}: ${file}${where === '' ? '' : `, ${where}`}: ${finding.what} ${finding.doNext}`)
+}

@@ -1,0 +1,5 @@
+export * from './bytes.ts'
+export * from './device.ts'
+export * from './link.ts'
+export * from './merkle.ts'
+export * from './verify.ts'

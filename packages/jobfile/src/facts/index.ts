@@ -1,0 +1,3 @@
+export * from './envelope.ts'
+export * from './kinds.ts'
+export { keyLabel } from './kinds-keys.ts'

@@ -1,0 +1,114 @@
+import {
+  compareScans,
+  type FaultComparison,
+  readVin,
+  type Scan,
+  type ScanPhase,
+  type UnitScan,
+  type WorkEvent,
+  type WorkEventKind,
+} from '@shearline/keywork'
+import type { Body } from '../facts/index.ts'
+import type { Collected } from './collect.ts'
+import type { JobState, SupplyReading, VinOnRecord } from './state.ts'
+
+/** VIN readings and the one VIN they agree on, if they do. */
+export function foldVins(facts: Collected): { vins: readonly VinOnRecord[]; vin: string | null } {
+  const vins = facts.all('vin-read').map(({ body }): VinOnRecord => {
+    const reading = readVin(body.vin)
+    return { source: body.source, vin: reading.vin, wellFormed: reading.wellFormed, unit: body.unit ?? null }
+  })
+  const distinct = new Set(vins.map((reading) => reading.vin))
+  const [only] = distinct
+  return { vins, vin: distinct.size === 1 && only !== undefined ? only : null }
+}
+
+/** Scans merged by phase: a unit read again in the same phase replaces its earlier reading. */
+export function foldScans(facts: Collected): { scans: readonly Scan[]; faults: FaultComparison } {
+  const phases = new Map<ScanPhase, Map<string, UnitScan>>()
+  for (const { body } of facts.all('scan-attached')) {
+    const units = phases.get(body.phase) ?? new Map<string, UnitScan>()
+    for (const unit of body.units) units.set(unit.unit, unit)
+    phases.set(body.phase, units)
+  }
+  const scans = [...phases].map(([phase, units]): Scan => ({ phase, units: [...units.values()] }))
+  return { scans, faults: compareScans(scans, { events: workEvents(facts) }) }
+}
+
+/** Recordings whose clock counts from 1970 share one clock with each other; others count from power-up. */
+const epochSeconds = 1_000_000_000
+
+const eventKinds: Readonly<
+  Record<Body<'recording-attached'>['events'][number]['what'], WorkEventKind | null>
+> = {
+  'session-opened': null,
+  reset: 'reset',
+  muted: 'muted',
+  'faults-cleared': 'cleared',
+  refused: null,
+  'supply-low': 'supply-low',
+}
+
+/** What the work did to the car: seen in recordings made after the first scan, or recorded as facts. */
+function workEvents(facts: Collected): readonly WorkEvent[] {
+  const events: WorkEvent[] = []
+  const phasesOf = (blob: string) => facts.all('scan-attached').filter(({ body }) => body.blob === blob)
+  for (const { body } of facts.all('recording-attached')) {
+    const scans = phasesOf(body.blob)
+    // A recording that only holds the scan before is not the work.
+    if (scans.length > 0 && scans.every((entry) => entry.body.phase === 'before')) continue
+    for (const event of body.events) {
+      const kind = eventKinds[event.what]
+      if (kind === null) continue
+      const time = Number(event.time) >= epochSeconds ? event.time : null
+      events.push({
+        kind,
+        unit: event.unit,
+        time,
+        evidence: `${body.name}, ${event.time} s${event.detail === undefined ? '' : `, ${event.detail}`}`,
+      })
+    }
+  }
+  const opened = facts.last('session-opened')
+  if (opened !== null)
+    events.push({
+      kind: 'teaching',
+      unit: null,
+      time: null,
+      evidence: `teaching session opened ${opened.at}`,
+    })
+  for (const { at, body } of facts.all('broke-off')) {
+    if (body.why === 'key-refused')
+      events.push({ kind: 'key-refused', unit: null, time: null, evidence: `key refused ${at}` })
+  }
+  const { setting, minimumVolts } = foldSupply(facts)
+  if (setting !== null && minimumVolts !== null && minimumVolts < setting.floorVolts) {
+    events.push({
+      kind: 'supply-low',
+      unit: null,
+      time: null,
+      evidence: `supply fell to ${minimumVolts} V, floor ${setting.floorVolts} V`,
+    })
+  }
+  return events
+}
+
+/** Supply setting, readings in order (typed ones and those taken with each taught key), and the session's minimum. */
+export function foldSupply(facts: Collected): JobState['supply'] {
+  const readings: SupplyReading[] = facts
+    .all('supply-read')
+    .map(({ at, body }) => ({ at, volts: body.volts, during: body.during }))
+  for (const { at, body } of facts.all('key-taught')) {
+    if (body.volts !== undefined) readings.push({ at, volts: body.volts, during: 'session' })
+  }
+  for (const { at, body } of facts.all('broke-off')) {
+    if (body.volts !== undefined) readings.push({ at, volts: body.volts, during: 'session' })
+  }
+  readings.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : 0))
+  const during = readings.filter((reading) => reading.during === 'session').map((reading) => reading.volts)
+  return {
+    setting: facts.last('supply-set')?.body ?? null,
+    readings,
+    minimumVolts: during.length === 0 ? null : Math.min(...during),
+  }
+}

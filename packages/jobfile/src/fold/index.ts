@@ -1,0 +1,113 @@
+/** @module A job is the pure fold of its facts. */
+import type { Fact } from '../facts/index.ts'
+import { nextStep } from '../next/index.ts'
+import { type Known, standTumblers } from '../tumblers/index.ts'
+import { Collected } from './collect.ts'
+import { foldScans, foldSupply, foldVins } from './evidence.ts'
+import { foldKeys } from './keys.ts'
+import type { JobState, JobSummary } from './state.ts'
+import { foldTeaching } from './teaching.ts'
+
+export * from './state.ts'
+
+/**
+ * Folds the facts of one job, in any order, into its state. The same set of facts always gives the same state.
+ * `chainBroken` comes from verifying the chain, which needs keys and is not part of the fold.
+ */
+export function foldJob(
+  job: string,
+  facts: readonly Fact[],
+  options: { readonly chainBroken?: boolean } = {},
+): JobState {
+  const own = facts.filter((fact) => fact.job === job)
+  const collected = new Collected(own)
+  const { keys, grid, tally, absentKeys } = foldKeys(collected)
+  const { vins, vin } = foldVins(collected)
+  const { scans, faults } = foldScans(collected)
+  const opened = collected.last('job-opened')
+  const seal = collected.last('document-sealed')
+  const sealedAt = seal === null ? -1 : collected.ordered.findIndex((fact) => fact.id === seal.id)
+  const counts = collected.all('key-count-read').map((entry) => entry.body.when)
+  const closedWithCount = collected.last('session-closed')?.body.carCount !== undefined
+  const known: Known = {
+    job,
+    opened: opened?.body ?? null,
+    openedAt: collected.all('job-opened')[0]?.at ?? null,
+    lastAt: collected.ordered.at(-1)?.at ?? null,
+    factCount: own.length,
+    authority: {
+      seen: collected.all('authority-seen').map((entry) => entry.body),
+      decision: collected.last('authority-decided')?.body ?? null,
+      consents: collected.all('consent-given').map((entry) => entry.body),
+    },
+    vins,
+    vin,
+    blanks: collected.all('blank-chosen').map((entry) => entry.body),
+    absentKeys,
+    keys,
+    tally,
+    grid,
+    countRead: { before: counts.includes('before'), after: counts.includes('after') || closedWithCount },
+    supply: foldSupply(collected),
+    teaching: foldTeaching(collected),
+    scans,
+    faults,
+    acknowledged: collected.all('fault-acknowledged').map((entry) => entry.body),
+    recordings: collected.all('recording-attached').map((entry) => ({ ...entry.body, at: entry.at })),
+    cautionsRead: [...new Set(collected.all('caution-read').map((entry) => entry.body.caution))],
+    cautionsWanted: cautionsFor(keys, faults),
+    price: collected.last('price-agreed')?.body ?? null,
+    warranty: collected.last('warranty-given')?.body ?? null,
+    retention: collected.last('retention-set')?.body ?? null,
+    notes: collected.all('note-written').map(({ at, by, body }) => ({ at, by, text: body.text })),
+    seal: seal === null ? null : { ...seal.body, at: seal.at, by: seal.by },
+    factsSinceSeal: sealedAt === -1 ? 0 : collected.ordered.length - 1 - sealedAt,
+    chainBroken: options.chainBroken ?? false,
+    corrections: collected.corrections,
+    unknown: collected.unknown,
+    unreadable: collected.unreadable,
+    reasons: new Set(collected.all('difference-explained').map((entry) => entry.body.code)),
+  }
+  const tumblers = standTumblers(known)
+  const { reasons: _reasons, ...state } = known
+  return {
+    ...state,
+    tumblers,
+    inLine: tumblers.every((tumbler) => tumbler.state === 'in-line'),
+    next: nextStep(tumblers),
+  }
+}
+
+/** Cautions that this job's keys and faults call for; the usual ones of the trade (practice.md section 7). */
+function cautionsFor(keys: JobState['keys'], faults: JobState['faults']): readonly string[] {
+  const wanted = ['steering-lock', 'carbon-monoxide', 'locked-in']
+  if (keys.some((key) => key.form === 'proximity' || key.form === 'card')) wanted.push('keyless-can-move')
+  if (keys.some((key) => key.form !== 'blade' && key.form !== 'transponder')) wanted.push('button-cells')
+  if (faults.faults.some((line) => line.airbag)) wanted.push('airbag')
+  return wanted
+}
+
+/** What the board shows of a job; null before the job was opened. */
+export function summarise(state: JobState): JobSummary | null {
+  const { opened, openedAt, lastAt } = state
+  if (opened === null || openedAt === null || lastAt === null) return null
+  return {
+    job: state.job,
+    title: opened.title,
+    place: opened.place,
+    zone: opened.zone,
+    demo: opened.demo,
+    vehicle: opened.vehicle,
+    vinTail: state.vin?.slice(-6) ?? '',
+    openedAt,
+    lastAt,
+    tumblers: state.tumblers.map(({ name, state: standing, done, of }) => ({
+      name,
+      state: standing,
+      done,
+      of,
+    })),
+    inLine: state.inLine,
+    next: state.next,
+  }
+}

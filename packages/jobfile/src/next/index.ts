@@ -1,0 +1,31 @@
+/** @module The one next step, computed from the tumblers' needs. */
+import { chapterNames, type Need, type NextStep, type Tumbler, type TumblerName } from '../fold/state.ts'
+
+const sealing = new Set(['not-sealed', 'changed-since-seal'])
+
+/**
+ * The single next action. A break-off comes before anything else; then the earliest chapter of the day that
+ * still wants something, contradictions after what is merely missing in the same chapter; sealing only when
+ * nothing else is open; then handing over.
+ */
+export function nextStep(tumblers: readonly Tumbler[]): NextStep {
+  const open = tumblers.flatMap((tumbler) => tumbler.needs.map((need) => ({ need, tumbler: tumbler.name })))
+  const stopped = open.find(({ need }) => need.code === 'break-off-open')
+  if (stopped !== undefined) return step(stopped.need, stopped.tumbler)
+  const work = open.filter(({ need }) => !sealing.has(need.code))
+  let best: (typeof work)[number] | undefined
+  for (const candidate of work)
+    if (best === undefined || rank(candidate.need) < rank(best.need)) best = candidate
+  if (best !== undefined) return step(best.need, best.tumbler)
+  if (open.length > 0)
+    return { code: 'seal-the-document', params: {}, chapter: 'handover', tumbler: 'record' }
+  return { code: 'hand-over', params: {}, chapter: 'handover', tumbler: 'record' }
+}
+
+function rank(need: Need): number {
+  return chapterNames.indexOf(need.chapter) * 2 + (need.conflict ? 1 : 0)
+}
+
+function step(need: Need, tumbler: TumblerName): NextStep {
+  return { code: need.code, params: need.params, chapter: need.chapter, tumbler }
+}
