@@ -1,5 +1,7 @@
 /** @module The `shearline` command: one thin file per verb in `commands/`. */
 import { Command, CommanderError } from 'commander'
+import { addDecode } from './commands/decode.ts'
+import { addScans } from './commands/scans.ts'
 import { addVin } from './commands/vin.ts'
 import { CouldNot, exit, say } from './output/answer.ts'
 
@@ -10,6 +12,8 @@ export function buildProgram(): Command {
     .version('0.1.0')
     .showHelpAfterError('(add --help for what can be asked)')
     .exitOverride()
+  addDecode(program)
+  addScans(program)
   addVin(program)
   return program
 }

@@ -37,5 +37,7 @@ export function say(line: string): void {
 /** Says a finding on standard error: severity, file, place, what, what to do. */
 export function sayFinding(file: string, finding: Finding): void {
   const where = describeWhere(finding.where)
-  say(`${finding.severity}: ${file}${where === '' ? '' : `, ${where}`}: ${finding.what} ${finding.doNext}`)
+  const what = /[.!?]$/.test(finding.what) ? finding.what : `${finding.what}.`
+  const doNext = finding.severity === 'note' ? '' : ` ${finding.doNext}`
+  say(`${finding.severity}: ${file}${where === '' ? '' : `, ${where}`}: ${what}${doNext}`)
 }

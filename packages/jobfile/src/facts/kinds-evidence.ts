@@ -34,7 +34,10 @@ export const evidenceKinds = {
     unit: z.string().exactOptional(),
   }),
   'recording-attached': z.object({
+    /** What is kept: the messages read from it, one JSON object a line, security payloads redacted. */
     blob: sha256Hex,
+    /** SHA-256 of the file as it was; the file itself is not kept, because its frames still hold those payloads. */
+    original: sha256Hex,
     name: words,
     bytes: z.number().int().min(0),
     format: words,
@@ -55,6 +58,23 @@ export const evidenceKinds = {
     units: z.array(unitScan),
     /** The recording the scan was read from, if any. */
     blob: sha256Hex.exactOptional(),
+  }),
+  /** What a control unit is for, said by a person: codes that name a unit can then be held against it. */
+  'unit-named': z.object({
+    unit: z.string().min(1),
+    role: z.enum([
+      'engine',
+      'transmission',
+      'brakes',
+      'steering',
+      'body',
+      'gateway',
+      'restraints',
+      'instruments',
+      'immobiliser',
+      'alarm',
+      'remote',
+    ]),
   }),
   'fault-acknowledged': z.object({ unit: z.string().min(1), code: z.string().min(1), words, signer: words }),
   'clear-requested': z.object({ units: z.array(z.string().min(1)).min(1) }),

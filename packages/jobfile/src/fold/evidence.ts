@@ -3,8 +3,6 @@ import {
   type FaultComparison,
   readVin,
   type Scan,
-  type ScanPhase,
-  type UnitScan,
   type WorkEvent,
   type WorkEventKind,
 } from '@shearline/keywork'
@@ -23,16 +21,11 @@ export function foldVins(facts: Collected): { vins: readonly VinOnRecord[]; vin:
   return { vins, vin: distinct.size === 1 && only !== undefined ? only : null }
 }
 
-/** Scans merged by phase: a unit read again in the same phase replaces its earlier reading. */
+/** Every scan on record in order, and the life line of every fault over them. */
 export function foldScans(facts: Collected): { scans: readonly Scan[]; faults: FaultComparison } {
-  const phases = new Map<ScanPhase, Map<string, UnitScan>>()
-  for (const { body } of facts.all('scan-attached')) {
-    const units = phases.get(body.phase) ?? new Map<string, UnitScan>()
-    for (const unit of body.units) units.set(unit.unit, unit)
-    phases.set(body.phase, units)
-  }
-  const scans = [...phases].map(([phase, units]): Scan => ({ phase, units: [...units.values()] }))
-  return { scans, faults: compareScans(scans, { events: workEvents(facts) }) }
+  const scans = facts.all('scan-attached').map(({ body }): Scan => ({ phase: body.phase, units: body.units }))
+  const roles = Object.fromEntries(facts.all('unit-named').map(({ body }) => [body.unit, body.role]))
+  return { scans, faults: compareScans(scans, { events: workEvents(facts), roles }) }
 }
 
 /** Recordings whose clock counts from 1970 share one clock with each other; others count from power-up. */
