@@ -1,2 +1,39 @@
+/** @module The door of the package: what passed on the wire. */
+
+export { candumpLine } from './candump/write.ts'
+export type { CaptureFormatName, DoipAnnouncement, DoipMessage } from './capture/contract.ts'
+export { HEAD_BYTES } from './capture/contract.ts'
+export { recogniseCapture } from './capture/index.ts'
+export type { Recognised } from './capture/recognise.ts'
+export {
+  type CaptureDecoding,
+  type DecodeOptions,
+  type DecodeResult,
+  decodeCapture,
+} from './decode/decode-capture.ts'
+export { type DecodeChoices, type DecodeListener, Decoder } from './decode/decoder.ts'
+export type { DiagnosticId } from './decode/senders.ts'
+export type { Summary } from './decode/summary.ts'
+export { DTC_STATUS_BITS, type DtcStatusBit, dtcBytes, dtcStatusBits, dtcText } from './dtc/index.ts'
 export * from './finding/index.ts'
 export * from './frame/index.ts'
+export { explainIncomplete, type Incomplete } from './isotp/assembler.ts'
+export { continueToSend, type SegmentChoices, segment } from './isotp/segment.ts'
+export { KWP_SERVICES } from './kwp/index.ts'
+export { type MessageLine, messageLine } from './message/json.ts'
+export type {
+  DataIdentifier,
+  DtcRecord,
+  Meaning,
+  Message,
+  MessageKind,
+  Protocol,
+  SubFunction,
+} from './message/types.ts'
+export { OBD_SERVICES } from './obd/index.ts'
+export { PcapngWriter } from './pcap/write.ts'
+export { type ByteRange, redactedHex, secretRanges } from './redaction/index.ts'
+export { type ScannedFault, type ScannedUnit, scansOf } from './scan/index.ts'
+export { resetsAndClears, type StateStep, type StateStepKind } from './timeline/index.ts'
+export { NEGATIVE_RESPONSE_CODES, nameOfDid, nameOfNrc, UDS_SERVICES, type UdsService } from './uds/index.ts'
+export { type HeardVin, type VinSource, vinsOf } from './vin/index.ts'

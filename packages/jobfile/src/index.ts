@@ -1,4 +1,5 @@
 export * from './chain/index.ts'
 export * from './facts/index.ts'
 export * from './fold/index.ts'
+export * from './intake/index.ts'
 export * from './record/index.ts'

@@ -1,4 +1,6 @@
-export type * from './faults/types.ts'
-export type * from './grid/types.ts'
-export type * from './tally/types.ts'
-export type * from './vin/types.ts'
+/** @module keywork: what it means to the trade. */
+
+export * from './faults/index.ts'
+export * from './grid/index.ts'
+export * from './tally/index.ts'
+export * from './vin/index.ts'

@@ -34,3 +34,26 @@ export function formatTime(time: RecordedTime): string {
 export function timeSeconds(time: RecordedTime): number {
   return time.seconds + time.nanoseconds / 1e9
 }
+
+/** Seconds from `earlier` to `later`, exact to the nanosecond for spans of days; negative when time went backwards. */
+export function secondsBetween(earlier: RecordedTime, later: RecordedTime): number {
+  return later.seconds - earlier.seconds + (later.nanoseconds - earlier.nanoseconds) / 1e9
+}
+
+/** A copy of a time that may be kept (readers reuse theirs, see `CaptureSink.frame`). */
+export function keepTime(time: RecordedTime): RecordedTime {
+  return { seconds: time.seconds, nanoseconds: time.nanoseconds, decimals: time.decimals }
+}
+
+/** A copy of a frame that may be kept (readers reuse theirs, see `CaptureSink.frame`). */
+export function keepFrame(frame: CanFrame): CanFrame {
+  return { ...frame, time: keepTime(frame.time), data: new Uint8Array(frame.data), where: { ...frame.where } }
+}
+
+/** Writes an identifier as people and JSON show it: three upper-case hex digits, eight when 29-bit. */
+export function formatId(id: number, extended: boolean): string {
+  return id
+    .toString(16)
+    .toUpperCase()
+    .padStart(extended ? 8 : 3, '0')
+}

@@ -81,10 +81,7 @@ export class RecordingIntake {
   }
 
   /** Closes the intake with the file's own data. */
-  finish(
-    result: DecodeResult,
-    file: { readonly name: string; readonly bytes: number; readonly sha256: string },
-  ): IntakeResult {
+  finish(result: DecodeResult, file: ReadFile): IntakeResult {
     const { summary, recognised } = result
     const recording: BodyInput<'recording-attached'> = {
       blob: file.keptSha256,

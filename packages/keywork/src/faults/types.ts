@@ -45,24 +45,77 @@ export interface FaultState {
   readonly present: boolean
   readonly status: number | null
   /** failed now, pending, confirmed, not re-tested since clear, not re-tested this cycle */
-  readonly claims: readonly (
-    | 'failing-now'
-    | 'pending'
-    | 'confirmed'
-    | 'not-tested-since-clear'
-    | 'not-tested-this-cycle'
-    | 'unit-not-read'
-    | 'absent'
-    | 'absent-but-untested'
-  )[]
+  readonly claims: readonly FaultClaim[]
 }
+
+/** One thing that may be said of a fault in one scan. */
+export type FaultClaim =
+  | 'failing-now'
+  | 'failed-this-cycle'
+  | 'pending'
+  | 'confirmed'
+  | 'failed-since-clear'
+  | 'warning-lamp'
+  | 'permanent'
+  | 'not-tested-since-clear'
+  | 'not-tested-this-cycle'
+  | 'unit-not-read'
+  | 'absent'
+  | 'absent-but-untested'
+
+/** What the work did to the car, as a recording shows it or a person states it. */
+export type WorkEventKind =
+  | 'reset'
+  | 'muted'
+  | 'cleared'
+  | 'supply-low'
+  | 'battery-disconnected'
+  | 'teaching'
+  | 'key-refused'
+
+/** One thing that happened in the work. `unit` null: to the whole car. Times are on the scans' clock, or null. */
+export interface WorkEvent {
+  readonly kind: WorkEventKind
+  readonly unit: string | null
+  /** Seconds as decimal string on the same clock as the scans' times, or null when not known. */
+  readonly time: string | null
+  /** Where this is seen: a line of the recording, a supply log, a statement. */
+  readonly evidence: string
+}
+
+/** What a control unit is for, so that a code that names a unit can be held against the unit that was touched. */
+export type UnitRole =
+  | 'engine'
+  | 'transmission'
+  | 'brakes'
+  | 'steering'
+  | 'body'
+  | 'gateway'
+  | 'restraints'
+  | 'instruments'
+  | 'immobiliser'
+  | 'alarm'
+  | 'remote'
+
+/** Beside the scans: what the work did, and what units are for where their names do not say it. */
+export interface CompareOptions {
+  readonly events?: readonly WorkEvent[]
+  readonly roles?: Readonly<Record<string, UnitRole>>
+}
+
+export type FaultFindingCode =
+  | 'no-before-scan'
+  | 'unit-not-read-before'
+  | 'unit-not-read-again'
+  | 'cleared-not-retested'
+  | 'fault-code-unreadable'
 
 /** The life line of one fault over the scans of a job. */
 export interface FaultLine {
   readonly unit: string
   readonly code: string
   readonly class: FaultClass
-  readonly explanation: { readonly rule: string; readonly text: string } | null
+  readonly explanation: { readonly rule: string; readonly text: string; readonly source: string } | null
   /** 0 to 1. */
   readonly confidence: number
   readonly evidence: readonly string[]
@@ -75,5 +128,5 @@ export interface FaultLine {
 export interface FaultComparison {
   readonly faults: readonly FaultLine[]
   readonly unitsRead: Readonly<Record<ScanPhase, readonly string[]>>
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<FaultFindingCode>[]
 }

@@ -63,3 +63,24 @@ export interface FunctionGrid {
   readonly completeBefore: boolean
   readonly completeAfter: boolean
 }
+
+/** Something the work did that can have changed what a key does. Without `keys` it touches every key on the bench. */
+export interface Disturbance {
+  readonly what:
+    | 'list-rewritten'
+    | 'remote-list-rewritten'
+    | 'supply-interrupted'
+    | 'cell-changed'
+    | 'case-opened'
+    | 'blade-cut'
+    | 'lock-changed'
+    | 'key-new'
+  readonly keys?: readonly string[]
+}
+
+/** One test that must be made, and why. `text` is English; a page translates by `what`. */
+export interface NeededTest {
+  readonly key: string
+  readonly function: KeyFunction
+  readonly because: readonly { readonly what: Disturbance['what']; readonly text: string }[]
+}

@@ -23,7 +23,12 @@ export interface TallyInput {
   readonly replacesAll: boolean | null
   /** Reasons already given, by difference code. */
   readonly reasons: Readonly<Partial<Record<DifferenceCode, string>>>
+  /** Why a number cannot be had ("this car does not show the count"); such a number counts as answered. */
+  readonly missingReasons?: Readonly<Partial<Record<MissingNumber, string>>>
 }
+
+/** The numbers a tally wants. */
+export type MissingNumber = 'saidToExist' | 'storedBefore' | 'storedAfter'
 
 /** Every way in which the numbers can disagree. Each wants a reason in writing before the tally is closed. */
 export type DifferenceCode =
@@ -56,6 +61,11 @@ export interface Tally {
   readonly identitiesOnBench: number
   /** Entries stored before that no key on the bench explains. null when the stored number is not known. */
   readonly unaccounted: number | null
+  /**
+   * The same when only keys seen to start the car explain an entry: an untested key, or one that did not start,
+   * may hold none. Never less than `unaccounted`.
+   */
+  readonly unaccountedAtMost: number | null
   /** Distinct identities that should be stored after the work. */
   readonly expectedAfter: number
   readonly newKeys: number
@@ -64,9 +74,33 @@ export interface Tally {
   /** Keys on the bench that started the car before and do not after. */
   readonly noLongerStart: readonly string[]
   /** Numbers still missing, by the name of the field. */
-  readonly missing: readonly ('saidToExist' | 'storedBefore' | 'storedAfter')[]
-  /** All numbers known and every difference has a reason. */
+  readonly missing: readonly MissingNumber[]
+  /** Every number is known or its absence has a reason, and every difference has a reason. */
   readonly reconciled: boolean
   /** Plain sentences for customer and insurer. */
-  readonly statements: readonly { readonly code: string; readonly count: number; readonly text: string }[]
+  readonly statements: readonly TallyStatement[]
+}
+
+export type StatementCode =
+  | 'stored-before'
+  | 'stored-after'
+  | 'keys-somewhere-start'
+  | 'absent-keys-stopped'
+  | 'absent-keys-will-stop'
+  | 'absent-keys-still-start'
+  | 'absent-keys-not-proven-stopped'
+  | 'absent-keys-unknown'
+  | 'absent-clone-still-starts'
+  | 'entries-are-not-keys'
+  | 'clones-count-once'
+  | 'keys-start-now'
+  | 'key-no-longer-starts'
+  | 'keys-never-tested'
+
+/** One plain sentence for customer and insurer. A page translates by code, count and keys. */
+export interface TallyStatement {
+  readonly code: StatementCode
+  readonly count: number
+  readonly keys: readonly string[]
+  readonly text: string
 }
