@@ -1,7 +1,11 @@
 /** @module The `shearline` command: one thin file per verb in `commands/`. */
 import { Command, CommanderError } from 'commander'
 import { addDecode } from './commands/decode.ts'
+import { addDemo } from './commands/demo.ts'
+import { addJob } from './commands/job.ts'
 import { addScans } from './commands/scans.ts'
+import { addServe } from './commands/serve.ts'
+import { addVerify } from './commands/verify.ts'
 import { addVin } from './commands/vin.ts'
 import { CouldNot, exit, say } from './output/answer.ts'
 
@@ -15,6 +19,10 @@ export function buildProgram(): Command {
   addDecode(program)
   addScans(program)
   addVin(program)
+  addJob(program)
+  addVerify(program)
+  addDemo(program)
+  addServe(program)
   return program
 }
 

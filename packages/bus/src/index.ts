@@ -6,20 +6,34 @@ export { HEAD_BYTES } from './capture/contract.ts'
 export { recogniseCapture } from './capture/index.ts'
 export type { Recognised } from './capture/recognise.ts'
 export {
+  CSV_FIELDS,
+  type CsvField,
+  type CsvMapping,
+  guessMapping,
+  type MappingGuess,
+  mappingFrom,
+  sampleTable,
+  type TableSample,
+  TIME_UNITS,
+  type TimeUnit,
+} from './csv/index.ts'
+export {
   type CaptureDecoding,
   type DecodeOptions,
   type DecodeResult,
   decodeCapture,
 } from './decode/decode-capture.ts'
+export { decodeMdf } from './decode/decode-mdf.ts'
 export { type DecodeChoices, type DecodeListener, Decoder } from './decode/decoder.ts'
 export type { DiagnosticId } from './decode/senders.ts'
 export type { Summary } from './decode/summary.ts'
 export { DTC_STATUS_BITS, type DtcStatusBit, dtcBytes, dtcStatusBits, dtcText } from './dtc/index.ts'
 export * from './finding/index.ts'
 export * from './frame/index.ts'
-export { explainIncomplete, type Incomplete } from './isotp/assembler.ts'
+export { explainIncomplete, type Incomplete } from './isotp/incomplete.ts'
 export { continueToSend, type SegmentChoices, segment } from './isotp/segment.ts'
 export { KWP_SERVICES } from './kwp/index.ts'
+export { bytesSource, MOST_KEPT_BYTES, type RandomAccess } from './mdf/index.ts'
 export { type MessageLine, messageLine } from './message/json.ts'
 export type {
   DataIdentifier,

@@ -1,5 +1,7 @@
 export * from './chain/index.ts'
 export * from './facts/index.ts'
 export * from './fold/index.ts'
+export * from './handover/index.ts'
 export * from './intake/index.ts'
 export * from './record/index.ts'
+export * from './words/index.ts'

@@ -1,5 +1,6 @@
 /** @module keywork: what it means to the trade. */
 
+export * from './enrolment/index.ts'
 export * from './faults/index.ts'
 export * from './grid/index.ts'
 export * from './tally/index.ts'

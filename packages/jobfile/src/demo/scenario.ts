@@ -1,50 +1,8 @@
 /** @module The invented jobs that come with a new data folder. No make, shop, person or car in here exists. */
-import type { BodyInput, Kind } from '../facts/index.ts'
+import { at, type KeyFunction, type SceneFact, tested } from './write.ts'
 
-/** One fact of a scenario: minutes after the job was opened, who recorded it, what. */
-export interface SceneFact<K extends Kind = Kind> {
-  readonly minute: number
-  readonly kind: K
-  readonly body: BodyInput<K>
-}
-
-/** A job of the demo: its identifier, how many minutes before "now" it was opened, its facts in order. */
-export interface Scene {
-  readonly job: string
-  readonly openedMinutesAgo: number
-  readonly by: string
-  readonly facts: readonly SceneFact[]
-}
-
-const zone = 'Europe/Lisbon'
-
-/** Writes a fact of a scene with its body checked against its kind at compile time. */
-function at<K extends Kind>(minute: number, kind: K, body: BodyInput<K>): SceneFact {
-  return { minute, kind, body } as unknown as SceneFact
-}
-
-type Outcome = BodyInput<'function-tested'>['outcome']
-type KeyFunction = BodyInput<'function-tested'>['function']
-
-/** One row of the grid: several functions of one key tested in a row. */
-function tested(
-  minute: number,
-  key: string,
-  phase: 'before' | 'after',
-  outcomes: Partial<Record<KeyFunction, Outcome>>,
-  because?: string,
-): SceneFact[] {
-  return Object.entries(outcomes).map(([name, outcome], index) =>
-    at(minute + index * 0.1, 'function-tested', {
-      key,
-      phase,
-      function: name as KeyFunction,
-      outcome,
-      ...(outcome === 'not-tested' && because !== undefined ? { because } : {}),
-      ...(phase === 'after' ? { customerPresent: true } : {}),
-    }),
-  )
-}
+/** Time zone of the invented coastal town. */
+export const zone = 'Europe/Lisbon'
 
 /** The VIN of the demo van: right check digit, maker prefix from a range no maker is registered in. */
 export const demoVin = 'T6SHVN3A0R0042788'

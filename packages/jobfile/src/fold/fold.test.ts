@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { demoVin, type SceneFact, settled, vanAfterSession, vanUntilSession } from '../demo/scenario.ts'
+import { demoVin, type SceneFact, settled, vanAfterSession, vanUntilSession } from '../demo/index.ts'
 import type { BodyInput, Fact, Kind } from '../facts/index.ts'
 import { playScene } from '../testing/scene.ts'
 import { foldJob, type JobState, type TumblerName } from './index.ts'

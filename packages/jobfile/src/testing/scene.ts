@@ -1,4 +1,4 @@
-import type { SceneFact } from '../demo/scenario.ts'
+import type { SceneFact } from '../demo/index.ts'
 import type { Fact } from '../facts/index.ts'
 import { TestDevice } from './device.ts'
 

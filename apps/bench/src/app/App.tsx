@@ -1,0 +1,58 @@
+import { lazy, Suspense, useEffect, useRef } from 'react'
+import { Board } from '../board/Board.tsx'
+import { listenLive } from '../sync/live.ts'
+import { startSending } from '../sync/outbox.ts'
+import { t } from '../words/index.ts'
+import css from './app.module.css'
+import { Header } from './Header.tsx'
+import { Mishap } from './Mishap.tsx'
+import { type Route, readRoute, useRoute } from './route.ts'
+
+const JobPage = lazy(() => import('../job/JobPage.tsx'))
+const NewJob = lazy(() => import('../board/NewJob.tsx'))
+const DevicePage = lazy(() => import('../device/DevicePage.tsx'))
+
+/** The bench: a header that says what is saved and sent, and one page below it. */
+export function App() {
+  const route = useRoute()
+  const main = useRef<HTMLElement>(null)
+  useEffect(() => {
+    startSending()
+    return listenLive(() => {
+      const now = readRoute(location.hash)
+      return now.page === 'job' ? now.job : null
+    })
+  }, [])
+  const place = JSON.stringify(route)
+  const { page } = route
+  const first = useRef(true)
+  useEffect(() => {
+    document.title = t(`title.${page}`)
+    if (first.current) first.current = false
+    else main.current?.focus()
+    scrollTo(0, 0)
+  }, [place, page])
+  return (
+    <>
+      <a className={css.skip} href="#bench-main" onClick={(event) => {
+        event.preventDefault()
+        main.current?.focus()
+      }}>
+        {t('app.skip')}
+      </a>
+      <Header route={route} />
+      <main id="bench-main" className={css.main} ref={main} tabIndex={-1}>
+        <Mishap key={place}>
+          <Suspense fallback={<p className={css.loading}>{t('app.loading')}</p>}>{pageOf(route)}</Suspense>
+        </Mishap>
+      </main>
+    </>
+  )
+}
+
+function pageOf(route: Route) {
+  if (route.page === 'job') return <JobPage key={route.job} job={route.job} />
+  if (route.page === 'new') return <NewJob />
+  if (route.page === 'device') return <DevicePage />
+  return <Board />
+}

@@ -1,0 +1,35 @@
+/** @module Which page is shown, read from the address after `#`, so that a reload or a shared link returns to it. */
+import { useSyncExternalStore } from 'react'
+
+export type Route =
+  | { readonly page: 'board' | 'new' | 'device' }
+  | { readonly page: 'job'; readonly job: string }
+
+/** Reads the part of an address after `#`; anything unknown is the board. */
+export function readRoute(hash: string): Route {
+  const [page, job] = hash.replace(/^#\/?/, '').split('/')
+  if (page === 'job' && job !== undefined && job !== '') return { page, job: decodeURIComponent(job) }
+  if (page === 'new' || page === 'device') return { page }
+  return { page: 'board' }
+}
+
+/** The address of a page, to link to. */
+export function addressOf(route: Route): string {
+  if (route.page === 'board') return '#/'
+  return route.page === 'job' ? `#/job/${encodeURIComponent(route.job)}` : `#/${route.page}`
+}
+
+/** Goes to a page. */
+export function go(route: Route): void {
+  location.hash = addressOf(route)
+}
+
+function watch(listener: () => void): () => void {
+  addEventListener('hashchange', listener)
+  return () => removeEventListener('hashchange', listener)
+}
+
+/** The present page. */
+export function useRoute(): Route {
+  return readRoute(useSyncExternalStore(watch, () => location.hash))
+}

@@ -1,0 +1,36 @@
+import type { JobSummary } from '@shearline/jobfile'
+import { addressOf } from '../app/route.ts'
+import { Thumbnail } from '../cylinder/Thumbnail.tsx'
+import { chapterWord, nextWords } from '../words/engine.ts'
+import { t } from '../words/index.ts'
+import { clock, dayKey, day, ownZone } from '../words/instants.ts'
+import css from './board.module.css'
+
+/** One job on the board: its cylinder, where and which car, when it last moved, and the one next step. */
+export function JobCard({ summary }: { readonly summary: JobSummary }) {
+  const { job, title, place, vehicle, vinTail, zone, lastAt } = summary
+  const sameDay = dayKey(lastAt, zone) === dayKey(new Date(), zone)
+  const when = sameDay ? clock(lastAt, zone) : `${day(lastAt, zone)}, ${clock(lastAt, zone)}`
+  return (
+    <a className={css.card} href={addressOf({ page: 'job', job })}>
+      <span className={css.thumb}>
+        <Thumbnail summary={summary} />
+      </span>
+      <span className={css.cardTop}>
+        <span className={css.cardTitle}>{title}</span>
+        {summary.demo && <span className={css.invented}>{t('board.invented')}</span>}
+      </span>
+      <span className={css.quiet}>
+        {vehicle} {vinTail !== '' && <code>…{vinTail}</code>}
+      </span>
+      <span className={css.quiet}>
+        {t('board.where', { place, when })}
+        {zone !== ownZone() && ` (${zone.split('/').at(-1)?.replaceAll('_', ' ') ?? zone})`}
+      </span>
+      <span className={css.next}>
+        <span className={css.nextChapter}>{chapterWord(summary.next.chapter)}</span>
+        {nextWords(summary.next)}
+      </span>
+    </a>
+  )
+}

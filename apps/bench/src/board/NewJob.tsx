@@ -1,0 +1,77 @@
+import { type FormEvent, useEffect, useState } from 'react'
+import { go } from '../app/route.ts'
+import { ownDevice, renameDevice } from '../device/self.ts'
+import { Choice } from '../form/Choice.tsx'
+import formCss from '../form/form.module.css'
+import { Words } from '../form/Words.tsx'
+import { keepFacts } from '../sync/write.ts'
+import { t } from '../words/index.ts'
+import { ownZone } from '../words/instants.ts'
+import { problemWords } from '../words/problem.ts'
+import css from './board.module.css'
+
+const works = ['add-a-key', 'replace-keys', 'all-keys-lost'] as const
+const customers = ['private', 'trade', 'fleet'] as const
+
+/** Opens a job: the few words that make it findable, kept on this device before anything is sent. */
+export default function NewJob() {
+  const [title, setTitle] = useState('')
+  const [vehicle, setVehicle] = useState('')
+  const [place, setPlace] = useState('')
+  const [work, setWork] = useState<(typeof works)[number] | null>(null)
+  const [customer, setCustomer] = useState<(typeof customers)[number] | null>(null)
+  const [by, setBy] = useState<string | null>(null)
+  const [problem, setProblem] = useState('')
+  const zone = ownZone()
+
+  useEffect(() => {
+    ownDevice().then(
+      (self) => setBy((typed) => typed ?? self.by),
+      (error: unknown) => setProblem(problemWords(error)),
+    )
+  }, [])
+
+  const open = async (event: FormEvent) => {
+    event.preventDefault()
+    if (work === null || customer === null) return
+    try {
+      await renameDevice({ by: (by ?? '').trim() })
+      const job = `job-${crypto.randomUUID().slice(0, 13)}`
+      const body = { title, place, zone, vehicle, work, customer, language: 'en' }
+      await keepFacts(job, [{ kind: 'job-opened', body }])
+      go({ page: 'job', job })
+    } catch (error) {
+      setProblem(problemWords(error))
+    }
+  }
+
+  return (
+    <form className={css.form} onSubmit={(event) => void open(event)}>
+      <h1 className={css.title}>{t('new.title')}</h1>
+      <Words label={t('new.name')} hint={t('new.name.hint')} value={title} onChange={setTitle} />
+      <Words label={t('new.vehicle')} hint={t('new.vehicle.hint')} value={vehicle} onChange={setVehicle} />
+      <Words label={t('new.place')} hint={t('new.place.hint', { zone })} value={place} onChange={setPlace} />
+      <Choice
+        label={t('new.work')}
+        value={work}
+        onChange={setWork}
+        options={works.map((one) => [one, t(`work.${one}`)])}
+      />
+      <Choice
+        label={t('new.customer')}
+        value={customer}
+        onChange={setCustomer}
+        options={customers.map((one) => [one, t(`customer.${one}`)])}
+      />
+      <Words label={t('device.by')} hint={t('device.by.hint')} value={by ?? ''} onChange={setBy} />
+      {problem !== '' && (
+        <p className={formCss.problem} role="alert">
+          {problem}
+        </p>
+      )}
+      <button type="submit" className={css.newJob}>
+        {t('new.open')}
+      </button>
+    </form>
+  )
+}

@@ -1,0 +1,95 @@
+import { useState } from 'react'
+import { useSending } from '../app/SendingSign.tsx'
+import formCss from '../form/form.module.css'
+import { useDesk } from '../job/desk.ts'
+import css from '../job/job.module.css'
+import { Part } from '../job/Part.tsx'
+import { announce } from '../sync/changes.ts'
+import { refresh } from '../sync/live.ts'
+import { sendNow } from '../sync/outbox.ts'
+import { documentAddress, remote } from '../sync/remote.ts'
+import { needWords } from '../words/engine.ts'
+import { t } from '../words/index.ts'
+import { clock, day } from '../words/instants.ts'
+import { problemWords } from '../words/problem.ts'
+
+const sealing = new Set(['not-sealed', 'changed-since-seal'])
+
+/** Seals the document over everything on record, and opens it. What is still open is said first. */
+export function SealPart() {
+  const { state, job, by, zone, unsent } = useDesk()
+  const sending = useSending()
+  const [busy, setBusy] = useState(false)
+  const [problem, setProblem] = useState('')
+  const [anyway, setAnyway] = useState(false)
+  const open = state.tumblers.flatMap((tumbler) => tumbler.needs).filter((need) => !sealing.has(need.code))
+  const { seal } = state
+
+  const go = async () => {
+    setBusy(true)
+    setProblem('')
+    try {
+      await sendNow()
+      await remote.seal(job, { language: state.opened?.language ?? 'en', by, evenIfNotReady: anyway })
+      await refresh(job)
+      announce({ what: 'jobs' })
+    } catch (error) {
+      setProblem(problemWords(error))
+    } finally {
+      setBusy(false)
+    }
+  }
+
+  return (
+    <Part
+      title={t('seal.title')}
+      need="not-sealed changed-since-seal seal-the-document"
+      about={
+        seal !== null && (
+          <p>
+            {t('seal.sealed', { day: day(seal.at, zone), time: clock(seal.at, zone), by: seal.by, count: seal.count })}{' '}
+            {state.factsSinceSeal > 0 && t('seal.changed', { count: state.factsSinceSeal })}
+          </p>
+        )
+      }
+    >
+      {open.length > 0 && (
+        <>
+          <p>{t('seal.open', { count: open.length })}</p>
+          <ul className={css.openList}>
+            {open.map((need, index) => (
+              // Two needs may share code and chapter; the list is rebuilt whole on every change.
+              // biome-ignore lint/suspicious/noArrayIndexKey: the list is rebuilt whole
+              <li key={index}>{needWords(need)}</li>
+            ))}
+          </ul>
+          <label className={css.check}>
+            <input type="checkbox" checked={anyway} onChange={(event) => setAnyway(event.target.checked)} />
+            {t('seal.anyway')}
+          </label>
+        </>
+      )}
+      {unsent.size > 0 && <p>{t('seal.unsent', { count: unsent.size, state: sending.state })}</p>}
+      {problem !== '' && (
+        <p className={formCss.problem} role="alert">
+          {problem}
+        </p>
+      )}
+      <div className={formCss.foot}>
+        <button
+          type="button"
+          className={formCss.submit}
+          disabled={busy || (open.length > 0 && !anyway)}
+          onClick={() => void go()}
+        >
+          {seal === null ? t('seal.go') : t('seal.again')}
+        </button>
+        {seal !== null && (
+          <a className={css.open} href={documentAddress(job)} target="_blank" rel="noopener">
+            {t('handover.open')}
+          </a>
+        )}
+      </div>
+    </Part>
+  )
+}

@@ -1,0 +1,86 @@
+import type { ChapterName, TumblerName } from '@shearline/jobfile'
+import { useEffect, useState } from 'react'
+import { Cylinder } from '../cylinder/Cylinder.tsx'
+import { ownDevice } from '../device/self.ts'
+import { DropRecording } from '../recording/DropRecording.tsx'
+import { t } from '../words/index.ts'
+import { Chapters } from './Chapters.tsx'
+import { homeOf } from './chapter-of.ts'
+import { type Desk, DeskProvider, type Target } from './desk.ts'
+import { IfItStops } from './IfItStops.tsx'
+import { JobHead } from './JobHead.tsx'
+import css from './job.module.css'
+import { LivePicture } from './LivePicture.tsx'
+import { NextBar } from './NextBar.tsx'
+import { useReach } from './useReach.ts'
+import type { OpenJob } from './useJob.ts'
+import { useRecord } from './useRecord.tsx'
+
+/** The page of one job: its cylinder, its chapters, the live picture, and the one next step at the thumb. */
+export function JobDesk({ job, open }: { readonly job: string; readonly open: OpenJob }) {
+  const { state, facts, unsent } = open
+  const [by, setBy] = useState('')
+  const [shown, setShown] = useState<ReadonlySet<ChapterName>>(() => new Set([state.next.chapter]))
+  const [chosen, setChosen] = useState<TumblerName | null>(null)
+  const reach = useReach()
+  const { record, asking } = useRecord(job, by, setBy)
+
+  useEffect(() => {
+    ownDevice().then(
+      (self) => setBy(self.by),
+      () => undefined,
+    )
+  }, [])
+
+  const goTo = (target: Target) => {
+    setShown(new Set([target.chapter]))
+    reach(target)
+  }
+  const choose = (name: TumblerName) => {
+    const need = state.tumblers.find((tumbler) => tumbler.name === name)?.needs[0]
+    setChosen(name)
+    goTo({ chapter: need?.chapter ?? homeOf(name), need: null, params: {} })
+  }
+  const desk: Desk = {
+    job,
+    state,
+    facts,
+    unsent,
+    by,
+    zone: state.opened?.zone ?? 'UTC',
+    record,
+    goTo,
+    chosen,
+  }
+  const live = <LivePicture />
+  return (
+    <DeskProvider value={desk}>
+      <DropRecording>
+        <div className={css.page}>
+          <JobHead />
+          <div className={css.stand}>
+            <div className={css.cylinderCard}>
+              <Cylinder tumblers={state.tumblers} inLine={state.inLine} chosen={chosen} onChoose={choose} />
+              {state.inLine && <p className={css.turned}>{t('cylinder.turned')}</p>}
+            </div>
+            <IfItStops />
+          </div>
+          <Chapters
+            shown={shown}
+            onToggle={(name) => {
+              const next = new Set(shown)
+              if (!next.delete(name)) next.add(name)
+              setShown(next)
+            }}
+          />
+          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
+          <aside className={css.live} aria-label={t('live.title')} tabIndex={0}>
+            {live}
+          </aside>
+        </div>
+        <NextBar />
+        {asking}
+      </DropRecording>
+    </DeskProvider>
+  )
+}

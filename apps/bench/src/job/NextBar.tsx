@@ -1,0 +1,41 @@
+import { useState } from 'react'
+import { documentAddress } from '../sync/remote.ts'
+import { chapterWord, nextWords } from '../words/engine.ts'
+import { t } from '../words/index.ts'
+import { BrokeOff } from './BrokeOff.tsx'
+import { useDesk } from './desk.ts'
+import css from './job.module.css'
+
+/** The one next step, at the thumb; during a session, beside it, the way to say that it stopped. */
+export function NextBar() {
+  const { state, goTo } = useDesk()
+  const [stopping, setStopping] = useState(false)
+  const { next } = state
+  return (
+    <nav className={css.bar} aria-label={t('next.title')}>
+      <div className={css.barInner}>
+        {state.inLine ? (
+          <a className={css.step} href={documentAddress(state.job)} target="_blank" rel="noopener">
+            <span>{nextWords(next)}</span>
+            <span className={css.stepChapter}>{t('handover.open')}</span>
+          </a>
+        ) : (
+          <button
+            type="button"
+            className={css.step}
+            onClick={() => goTo({ chapter: next.chapter, need: next.code, params: next.params })}
+          >
+            <span className={css.stepChapter}>{chapterWord(next.chapter)}</span>
+            <span>{nextWords(next)}</span>
+          </button>
+        )}
+        {state.teaching.sessionOpen && (
+          <button type="button" className={css.stopped} onClick={() => setStopping(true)}>
+            {t('stopped.button')}
+          </button>
+        )}
+      </div>
+      {stopping && <BrokeOff onClose={() => setStopping(false)} />}
+    </nav>
+  )
+}

@@ -1,0 +1,39 @@
+import { KeyCards } from '../../keys/KeyCards.tsx'
+import { KeyCount } from '../../keys/KeyCount.tsx'
+import { Differences } from '../../keys/Differences.tsx'
+import { FunctionGridTable } from '../../keys/FunctionGridTable.tsx'
+import { ImportRecording } from '../../recording/ImportRecording.tsx'
+import { TypedScan } from '../../faults/TypedScan.tsx'
+import { SupplyReading } from '../../supply/SupplyReading.tsx'
+import { VinPart } from '../../vin/VinPart.tsx'
+import { t } from '../../words/index.ts'
+import { useDesk } from '../desk.ts'
+import { Part } from '../Part.tsx'
+
+/** On site, before anything is touched: the right car, every key labelled and tested, supply, count and scan. */
+export function ArrivalChapter() {
+  const { state } = useDesk()
+  const scanned = state.scans.some((scan) => scan.phase === 'before')
+  return (
+    <>
+      <VinPart />
+      <KeyCards origin="existing" />
+      <SupplyReading during="rest" />
+      <KeyCount when="before" />
+      <Part title={t('grid.before')} need="tests-before-open">
+        {state.keys.length === 0 ? <p>{t('grid.no-keys')}</p> : <FunctionGridTable phase="before" />}
+      </Part>
+      <Part
+        title={t('scan.before')}
+        need="scan-before-missing"
+        settled={scanned}
+        more={t('scan.again')}
+        about={<p>{scanned ? t('scan.before.there') : t('scan.before.why')}</p>}
+      >
+        <ImportRecording />
+        <TypedScan phases={['before']} />
+      </Part>
+      <Differences chapter="arrival" />
+    </>
+  )
+}

@@ -1,0 +1,40 @@
+import type { ChapterName, Fact, JobState, TumblerName } from '@shearline/jobfile'
+import { createContext, useContext } from 'react'
+import type { KeptBlob } from '../sync/database.ts'
+import type { Draft } from '../sync/write.ts'
+
+/** Where a step leads: a chapter and, in it, the control that answers a need. */
+export interface Target {
+  readonly chapter: ChapterName
+  readonly need: string | null
+  readonly params: Readonly<Record<string, string | number>>
+}
+
+/** Everything a part of the job page works with. */
+export interface Desk {
+  readonly job: string
+  readonly state: JobState
+  /** Facts in the order they were made, withdrawn ones too. */
+  readonly facts: readonly Fact[]
+  /** Identifiers of facts kept here and not yet sent. */
+  readonly unsent: ReadonlySet<string>
+  /** Name of the person working with this device; empty until given. */
+  readonly by: string
+  readonly zone: string
+  /** Keeps facts on this device; settles when they are on the disk. Rejects when a body does not fit. */
+  readonly record: (drafts: readonly Draft[], blobs?: readonly KeptBlob[]) => Promise<void>
+  readonly goTo: (target: Target) => void
+  /** The tumbler whose needs are shown in the chapters, if one was tapped. */
+  readonly chosen: TumblerName | null
+}
+
+const DeskContext = createContext<Desk | null>(null)
+
+export const DeskProvider = DeskContext.Provider
+
+/** The job being worked on. Only inside a job page. */
+export function useDesk(): Desk {
+  const desk = useContext(DeskContext)
+  if (desk === null) throw new Error('This part belongs inside a job page.')
+  return desk
+}

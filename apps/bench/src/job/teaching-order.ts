@@ -1,0 +1,16 @@
+import type { JobState } from '@shearline/jobfile'
+
+/**
+ * Keys the session takes, in the order of the rehearsal when one was read; else known keys first and new ones
+ * last. Existing keys are taught again when the list is rewritten, which an unknown rule counts as.
+ */
+export function teachingOrder(state: JobState): readonly string[] {
+  const { rule, rehearsal } = state.teaching
+  const rewrites = rule === null || !rule.kind.startsWith('append')
+  const taken = state.keys.filter(
+    (key) => key.onBench && key.cloneOf === null && (key.origin === 'new' || rewrites),
+  )
+  const labels = [...taken].sort((a, b) => Number(a.origin === 'new') - Number(b.origin === 'new')).map((key) => key.id)
+  const read = rehearsal?.order.filter((key) => labels.includes(key)) ?? []
+  return [...read, ...labels.filter((label) => !read.includes(label))]
+}

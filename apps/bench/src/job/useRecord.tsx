@@ -1,0 +1,76 @@
+import { type ReactNode, useState } from 'react'
+import { renameDevice } from '../device/self.ts'
+import { Dialog } from '../form/Dialog.tsx'
+import formCss from '../form/form.module.css'
+import { Words } from '../form/Words.tsx'
+import { keepFacts } from '../sync/write.ts'
+import { t } from '../words/index.ts'
+import type { Desk } from './desk.ts'
+
+interface Waiting {
+  readonly proceed: () => void
+  readonly giveUp: () => void
+}
+
+/** Recording for one job; a device that does not know who works with it asks first, once. */
+export function useRecord(
+  job: string,
+  by: string,
+  onNamed: (by: string) => void,
+): { readonly record: Desk['record']; readonly asking: ReactNode } {
+  const [waiting, setWaiting] = useState<Waiting | null>(null)
+  const record: Desk['record'] = async (drafts, blobs) => {
+    if (by === '') {
+      await new Promise<void>((proceed, reject) => {
+        setWaiting({ proceed, giveUp: () => reject(new Error(t('by.needed'))) })
+      })
+    }
+    await keepFacts(job, drafts, blobs)
+  }
+  const asking = waiting && (
+    <WhoWorks
+      onNamed={(name) => {
+        onNamed(name)
+        setWaiting(null)
+        waiting.proceed()
+      }}
+      onLeave={() => {
+        setWaiting(null)
+        waiting.giveUp()
+      }}
+    />
+  )
+  return { record, asking }
+}
+
+function WhoWorks({
+  onNamed,
+  onLeave,
+}: {
+  readonly onNamed: (by: string) => void
+  readonly onLeave: () => void
+}) {
+  const [name, setName] = useState('')
+  return (
+    <Dialog title={t('by.title')} onClose={onLeave}>
+      <form
+        className={formCss.dialogBody}
+        onSubmit={(event) => {
+          event.preventDefault()
+          const by = name.trim()
+          if (by !== '') void renameDevice({ by }).then(() => onNamed(by))
+        }}
+      >
+        <Words label={t('device.by')} hint={t('device.by.hint')} value={name} onChange={setName} />
+        <div className={formCss.foot}>
+          <button type="submit" className={formCss.submit}>
+            {t('by.go-on')}
+          </button>
+          <button type="button" className={formCss.plain} onClick={onLeave}>
+            {t('cancel')}
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  )
+}

@@ -1,0 +1,59 @@
+/** @module What this device keeps: its own chain, the facts it has seen, what is still to be sent, and blobs. */
+import type { ChainHead, Device, Fact, JobSummary } from '@shearline/jobfile'
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+
+/** This device as a signer. The private key cannot be exported: the browser signs, nobody reads it. */
+export interface Self {
+  readonly id: 'self'
+  readonly device: string
+  /** What other people read: "tablet in van 2". */
+  readonly name: string
+  /** Who works with it at present; written into every fact. */
+  readonly by: string
+  readonly publicKey: string
+  readonly privateKey: CryptoKey
+  readonly head: ChainHead
+  /** Instant of the last fact, so that a clock set back does not reorder this device's own facts. */
+  readonly lastAt: string | null
+}
+
+/** A recording or other large thing, kept until the server has it, found by the SHA-256 of its bytes. */
+export interface KeptBlob {
+  readonly sha256: string
+  readonly blob: Blob
+  readonly name: string
+  readonly sent: boolean
+}
+
+interface BenchSchema extends DBSchema {
+  self: { key: 'self'; value: Self }
+  facts: { key: [string, number]; value: Fact; indexes: { job: string } }
+  /** Own facts the server has not acknowledged yet. */
+  outbox: { key: [string, number]; value: { readonly device: string; readonly seq: number } }
+  devices: { key: string; value: Device }
+  summaries: { key: string; value: JobSummary }
+  blobs: { key: string; value: KeptBlob }
+}
+
+export type BenchDatabase = IDBPDatabase<BenchSchema>
+
+let opened: Promise<BenchDatabase> | undefined
+
+/** The one database of this browser profile. Throws what IndexedDB throws when storage is refused. */
+export function database(): Promise<BenchDatabase> {
+  opened ??= openDB<BenchSchema>('shearline-bench', 1, {
+    upgrade(db) {
+      db.createObjectStore('self', { keyPath: 'id' })
+      const facts = db.createObjectStore('facts', { keyPath: ['device', 'seq'] })
+      facts.createIndex('job', 'job')
+      db.createObjectStore('outbox', { keyPath: ['device', 'seq'] })
+      db.createObjectStore('devices', { keyPath: 'device' })
+      db.createObjectStore('summaries', { keyPath: 'job' })
+      db.createObjectStore('blobs', { keyPath: 'sha256' })
+    },
+  })
+  return opened
+}
+
+/** A transaction that is on the disk when it is done, not only in the system's cache. */
+export const strict = { durability: 'strict' } as const

@@ -1,0 +1,46 @@
+/** @module What the engines say by code, in the bench's language. The catalogue of these words is jobfile's. */
+import {
+  type ChapterName,
+  type Code,
+  languageFor,
+  type Need,
+  type NextStep,
+  say as sayIn,
+  sayDifference as sayDifferenceIn,
+  sayNeed,
+  sayNext,
+  sayStatement as sayStatementIn,
+  type TumblerName,
+} from '@shearline/jobfile'
+import { language } from './index.ts'
+
+/** Words of an engine's code. */
+export function say(code: Code, params?: Readonly<Record<string, string | number>>): string {
+  return sayIn(languageFor(language()), code, params)
+}
+
+export function tumblerWord(name: TumblerName): string {
+  return say(`tumbler.${name}`)
+}
+
+export function chapterWord(name: ChapterName): string {
+  return say(`chapter.${name}`)
+}
+
+/** What a tumbler still wants, as a state. */
+export function needWords(need: Pick<Need, 'code' | 'params'>): string {
+  return sayNeed(languageFor(language()), need)
+}
+
+/** The next step as a verb sentence. */
+export function nextWords(step: Pick<NextStep, 'code' | 'params'>): string {
+  return sayNext(languageFor(language()), step)
+}
+
+export function differenceWords(difference: Parameters<typeof sayDifferenceIn>[1]): string {
+  return sayDifferenceIn(languageFor(language()), difference)
+}
+
+export function statementWords(statement: Parameters<typeof sayStatementIn>[1]): string {
+  return sayStatementIn(languageFor(language()), statement)
+}

@@ -1,0 +1,41 @@
+import { userInfo } from 'node:os'
+import { join, resolve } from 'node:path'
+import { type Outcome, openStore, type Store, StoreError } from '@shearline/store'
+import { CouldNot } from '../output/answer.ts'
+
+/** Options every command on the data folder has. */
+export interface DataFlags {
+  readonly data?: string
+  readonly by?: string
+}
+
+/** The data folder: `--data`, else SHEARLINE_DATA, else `.shearline` here. */
+export function dataFolder(flags: DataFlags): string {
+  return resolve(flags.data ?? process.env.SHEARLINE_DATA ?? join(process.cwd(), '.shearline'))
+}
+
+/** Who records: `--by`, else SHEARLINE_BY, else the name of this machine's user. */
+export function whoRecords(flags: DataFlags): string {
+  return flags.by ?? process.env.SHEARLINE_BY ?? userInfo().username
+}
+
+/** Opens the data folder for one command and closes it whatever happens. Store trouble ends as CouldNot. */
+export async function withStore<T>(flags: DataFlags, work: (store: Store) => Promise<T>): Promise<T> {
+  try {
+    const store = await openStore(dataFolder(flags))
+    try {
+      return await work(store)
+    } finally {
+      await store.close()
+    }
+  } catch (error) {
+    if (error instanceof StoreError) throw new CouldNot(error.what, error.doNext)
+    throw error
+  }
+}
+
+/** The value of an outcome; a refusal ends the command. */
+export function taken<T>(outcome: Outcome<T>): T {
+  if (outcome.ok) return outcome.value
+  throw new CouldNot(`${outcome.refusal.where}: ${outcome.refusal.what}`, outcome.refusal.doNext)
+}

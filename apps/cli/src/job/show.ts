@@ -1,0 +1,27 @@
+import { type JobState, sayNeed, sayNext, type Tumbler, say as words } from '@shearline/jobfile'
+import { paint, print } from '../output/answer.ts'
+
+const marks: Readonly<Record<Tumbler['state'], string>> = {
+  low: '↓ low',
+  'in-line': '= in line',
+  high: '↑ high',
+}
+
+/** Prints a job for a person: what it is, its seven tumblers with what they want, the next step. */
+export function printJob(state: JobState): void {
+  const { opened } = state
+  print(paint(`${opened?.title ?? state.job}${opened?.demo === true ? '  (invented data)' : ''}`, 'bold'))
+  print(
+    `${state.job} · ${opened?.place ?? ''} · ${opened?.vehicle ?? ''} · VIN ${state.vin ?? 'not agreed'} · ${state.factCount} facts`,
+  )
+  print()
+  for (const tumbler of state.tumblers) {
+    const colour = tumbler.state === 'in-line' ? 'green' : tumbler.state === 'high' ? 'red' : 'yellow'
+    print(
+      `${words('en', `tumbler.${tumbler.name}`).padEnd(11)} ${paint(marks[tumbler.state].padEnd(10), colour)} ${tumbler.done} of ${tumbler.of}`,
+    )
+    for (const need of tumbler.needs) print(`    - ${sayNeed('en', need)}`)
+  }
+  print()
+  print(`Next: ${paint(sayNext('en', state.next), 'bold')}`)
+}

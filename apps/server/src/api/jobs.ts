@@ -1,0 +1,183 @@
+import { createRoute, z } from '@hono/zod-openapi'
+import { makeRecord, recordText, sha256Hex } from '@shearline/jobfile'
+import { bodyLimit } from 'hono/body-limit'
+import { documentPolicy } from '../local/headers.ts'
+import { Problem, take } from '../problem/index.ts'
+import { sealJob, unknownJob } from '../seal/index.ts'
+import { address, json, jsonBody, problems } from './describe.ts'
+import type { ApiParts } from './parts.ts'
+import {
+  deviceSchema,
+  factSchema,
+  jobParam,
+  notInLineSchema,
+  problemSchema,
+  recordSchema,
+  stateSchema,
+  summarySchema,
+} from './schemas.ts'
+import { streamBlob } from './stream.ts'
+
+/** Bytes of facts in one request; a device sends a long chain in several. */
+const maxFactsBytes = 32 * 1024 * 1024
+
+const unknown = json(problemSchema, 'No fact of this job is here.')
+
+/** Facts coming in, jobs folded from them, and sealing. */
+export function jobRoutes(parts: ApiParts) {
+  const { store, board } = parts
+
+  async function factsOf(job: string) {
+    const facts = await store.factsOfJob(job)
+    if (facts.length === 0) throw unknownJob(job)
+    return { facts: [...facts], devices: [...(await board.writersOf(facts))] }
+  }
+
+  return [
+    address({
+      route: createRoute({
+        method: 'post',
+        path: '/api/facts',
+        summary: 'Appends facts a device signed, all or none; the same facts again change nothing.',
+        middleware: bodyLimit({
+          maxSize: maxFactsBytes,
+          onError: () => {
+            throw new Problem(413, 'too-large', {
+              what: `A request may carry ${maxFactsBytes} bytes of facts.`,
+              doNext: 'Send the facts in several requests, in order.',
+            })
+          },
+        }),
+        request: { body: jsonBody(z.object({ facts: z.array(factSchema) })) },
+        responses: {
+          200: json(
+            z.object({ accepted: z.number().int(), already: z.number().int() }),
+            'How many were new, and how many were here before.',
+          ),
+          409: json(problemSchema, 'A fork, a gap or a broken link in the chain of the device.'),
+          413: json(problemSchema, 'Too many bytes in one request.'),
+          ...problems,
+        },
+      }),
+      handler: async (c) =>
+        c.json(take(await store.appendFacts(c.req.valid('json').facts, { from: 'device' })), 200),
+    }),
+    address({
+      route: createRoute({
+        method: 'get',
+        path: '/api/jobs',
+        summary: 'Lists every opened job as the board shows it.',
+        responses: {
+          200: json(z.object({ jobs: z.array(summarySchema) }), 'Latest instant first.'),
+          ...problems,
+        },
+      }),
+      handler: async (c) => c.json({ jobs: [...(await board.summaries())] }, 200),
+    }),
+    address({
+      route: createRoute({
+        method: 'get',
+        path: '/api/jobs/{job}',
+        summary: 'Folds a job, its chain verified.',
+        request: { params: jobParam },
+        responses: { 200: json(z.object({ state: stateSchema }), 'The job.'), 404: unknown, ...problems },
+      }),
+      handler: async (c) => {
+        const { job } = c.req.valid('param')
+        const state = await board.state(job)
+        if (state === null) throw unknownJob(job)
+        return c.json({ state }, 200)
+      },
+    }),
+    address({
+      route: createRoute({
+        method: 'get',
+        path: '/api/jobs/{job}/facts',
+        summary: 'The facts of a job in fold order, and the devices that wrote them.',
+        request: { params: jobParam },
+        responses: {
+          200: json(z.object({ facts: z.array(factSchema), devices: z.array(deviceSchema) }), 'The facts.'),
+          404: unknown,
+          ...problems,
+        },
+      }),
+      handler: async (c) => c.json(await factsOf(c.req.valid('param').job), 200),
+    }),
+    address({
+      route: createRoute({
+        method: 'get',
+        path: '/api/jobs/{job}/record',
+        summary: 'The signed record of a job, in the bytes that are hashed (RFC 8785).',
+        request: { params: jobParam },
+        responses: { 200: json(recordSchema, 'The record.'), 404: unknown, ...problems },
+      }),
+      handler: async (c) => {
+        const { job } = c.req.valid('param')
+        const { facts, devices } = await factsOf(job)
+        const text = recordText(makeRecord(job, facts, devices))
+        return new Response(text, { headers: { 'Content-Type': 'application/json' } }) as never
+      },
+    }),
+    address({
+      route: createRoute({
+        method: 'post',
+        path: '/api/jobs/{job}/seal',
+        summary: 'Seals a job as it stands and makes its document.',
+        request: {
+          params: jobParam,
+          body: jsonBody(
+            z.strictObject({
+              language: z.string().min(2).max(35).optional(),
+              by: z.string().trim().min(1).max(120),
+              evenIfNotReady: z.boolean().optional(),
+            }),
+          ),
+        },
+        responses: {
+          200: json(
+            z.object({
+              document: z.object({ sha256: sha256Hex, bytes: z.number().int() }),
+              ready: z.boolean(),
+            }),
+            'The document is kept; `ready` says whether everything was in line.',
+          ),
+          404: unknown,
+          409: json(notInLineSchema, 'Not in line: `error.needs` says what is open.'),
+          ...problems,
+        },
+      }),
+      handler: async (c) => c.json(await sealJob(parts, c.req.valid('param').job, c.req.valid('json')), 200),
+    }),
+    address({
+      route: createRoute({
+        method: 'get',
+        path: '/api/jobs/{job}/document',
+        summary: 'The document of the latest seal of a job.',
+        request: { params: jobParam },
+        responses: {
+          200: { description: 'The PDF.', content: { 'application/pdf': { schema: z.string() } } },
+          404: json(problemSchema, 'The job is unknown or has no document.'),
+          ...problems,
+        },
+      }),
+      handler: async (c) => {
+        const { job } = c.req.valid('param')
+        const document = await store.documentOf(job)
+        if (document !== null) {
+          return await streamBlob(c, store, document.blob, {
+            'Content-Type': 'application/pdf',
+            'Content-Disposition': `inline; filename="${job}.pdf"`,
+            'Content-Security-Policy': documentPolicy,
+            'X-Frame-Options': 'SAMEORIGIN',
+          })
+        }
+        if ((await store.jobEntry(job)) === null) throw unknownJob(job)
+        throw new Problem(404, 'no-document', {
+          what: 'This job has no sealed document.',
+          where: job,
+          doNext: 'Seal the job first.',
+        })
+      },
+    }),
+  ] as const
+}

@@ -1,0 +1,40 @@
+/** @module Starts the server of one person as a process of its own: `--data FOLDER --port N [--demo]`. */
+import { parseArgs } from 'node:util'
+import { StoreError } from '@shearline/store'
+import { seedDemo } from './demo/index.ts'
+import { ServeError, serve } from './serve.ts'
+
+const { values } = parseArgs({
+  options: {
+    data: { type: 'string' },
+    port: { type: 'string', default: '4077' },
+    demo: { type: 'boolean', default: false },
+  },
+})
+
+try {
+  const port = Number(values.port)
+  if (!Number.isInteger(port) || port < 0 || port > 65_535) {
+    throw new ServeError(
+      'cannot-listen',
+      `"${values.port}" is no port.`,
+      'Give a whole number from 0 to 65535.',
+    )
+  }
+  const running = await serve({ data: values.data ?? '.shearline', port })
+  if (values.demo && (await seedDemo(running.store, Date.now()))) {
+    console.log('This data folder was empty: three invented jobs were put into it.')
+  }
+  console.log(`Shearline is open at ${running.url}`)
+  console.log('It listens on this machine only. Stop it with Ctrl+C.')
+  const stop = async () => {
+    await running.close()
+    process.exit(0)
+  }
+  process.on('SIGINT', stop)
+  process.on('SIGTERM', stop)
+} catch (error) {
+  if (!(error instanceof ServeError || error instanceof StoreError)) throw error
+  console.error(error.message)
+  process.exit(2)
+}

@@ -1,0 +1,348 @@
+/**
+ * @module Frames in, diagnostic messages out: reassembly, evidence, meaning, redaction.
+ *
+ * Which identifiers carry diagnostics, and in which dialect, often shows only some messages later. So messages wait
+ * in a queue of bounded length; each is shown with the evidence gathered until it reaches the end of the queue.
+ */
+
+import { ChannelEvidence, countFlow, isShown, judge } from '../addressing/evidence.ts'
+import { type Heard, newHeard } from '../addressing/heard.ts'
+import type { CaptureSink, DoipAnnouncement, DoipMessage } from '../capture/contract.ts'
+import type { Finding } from '../finding/index.ts'
+import { type CanFrame, secondsBetween } from '../frame/index.ts'
+import { type Assembled, Assembler } from '../isotp/assembler.ts'
+import { explainIncomplete } from '../isotp/incomplete.ts'
+import type { Lane } from '../isotp/lane.ts'
+import type { Message } from '../message/types.ts'
+import { ClockCheck } from './clock-check.ts'
+import { LookAhead } from './look-ahead.ts'
+import { type LastAsked, present, type Received } from './present.ts'
+import { type DiagnosticId, keyOf, Senders } from './senders.ts'
+import { countMessage, newSummary, type Summary } from './summary.ts'
+
+/** Who listens to a decoder. Every part may be left out. */
+export interface DecodeListener {
+  readonly message?: (message: Message) => void
+  readonly finding?: (finding: Finding) => void
+  readonly announcement?: (announcement: DoipAnnouncement) => void
+}
+
+/** Choices for decoding. */
+export interface DecodeChoices {
+  /** Only these identifiers carry diagnostics. Left out, the standards and the evidence decide. */
+  readonly ids?: readonly DiagnosticId[]
+  /** Shows the bytes of security services. */
+  readonly raw?: boolean
+  /** How many messages wait for evidence before the first is shown (0 for live use). */
+  readonly lookAhead?: number
+  /** How many findings of one code are told one by one; all are counted in the summary. */
+  readonly findingsPerCode?: number
+}
+
+const LOOK_AHEAD_MESSAGES = 16_384
+const LOOK_AHEAD_BYTES = 8 * 1024 * 1024
+const FINDINGS_PER_CODE = 10_000
+
+/** A message on its way to the listener; `late` when a pause in it was longer than N_Cr. */
+interface Waiting extends Received {
+  readonly late: Assembled['late']
+}
+
+type Entry = Waiting | { readonly from: Heard; readonly finding: Finding }
+
+interface Channel {
+  readonly name: string
+  readonly senders: Senders
+  readonly assembler: Assembler
+  readonly evidence: ChannelEvidence
+  readonly clock: ClockCheck
+  lastSeconds: number
+  lastNanoseconds: number
+  readonly lastAsked: LastAsked
+}
+
+/** Decodes one recording, or one live connection. It is itself a sink for capture readers. */
+export class Decoder implements CaptureSink {
+  readonly #listener: DecodeListener
+  readonly #raw: boolean
+  readonly #findingsPerCode: number
+  readonly #named: ReadonlyMap<number, DiagnosticId> | undefined
+  readonly #channels: Map<string, Channel> = new Map()
+  #current: Channel | undefined
+  readonly #heardOf: Map<Lane, Heard> = new Map()
+  readonly #doipSenders: Map<string, Heard> = new Map()
+  readonly #waiting: LookAhead<Entry>
+  readonly #summary = newSummary()
+  #saidFull = false
+
+  constructor(listener: DecodeListener, choices: DecodeChoices = {}) {
+    this.#listener = listener
+    this.#raw = choices.raw === true
+    this.#waiting = new LookAhead(
+      choices.lookAhead ?? LOOK_AHEAD_MESSAGES,
+      LOOK_AHEAD_BYTES,
+      (entry) => ('payload' in entry ? entry.payload.length : 0),
+      (entry) => this.#showNext(entry),
+    )
+    this.#findingsPerCode = choices.findingsPerCode ?? FINDINGS_PER_CODE
+    this.#named =
+      choices.ids === undefined
+        ? undefined
+        : new Map(choices.ids.map((named) => [keyOf(named.id, named.extended), named]))
+  }
+
+  /** Counts so far; final after `end`. */
+  get summary(): Summary {
+    return this.#summary
+  }
+
+  networkPacket(): void {
+    this.#summary.frames++
+  }
+
+  frame(frame: CanFrame): void {
+    this.#summary.frames++
+    const channel = this.#channelOf(frame.channel)
+    this.#checkTime(channel, frame)
+    if (frame.error) {
+      this.#summary.errorFrames++
+      this.finding({
+        code: 'error-frame',
+        severity: 'note',
+        where: { ...frame.where },
+        what: 'an error frame: the recorder noted a bus error, it holds no data',
+        doNext: 'Many error frames mean bad wiring, a wrong bit rate or a missing terminator.',
+      })
+      return
+    }
+    if (frame.remote) {
+      this.#summary.remoteFrames++
+      return
+    }
+    const sender = channel.senders.of(frame)
+    if (sender === undefined) {
+      this.#tellFull(frame)
+      return
+    }
+    if (sender.verdict === 'plain' || sender.lane === undefined) return
+    if (sender.lane.frames === 0) this.#heardOf.set(sender.lane, sender)
+    channel.assembler.frame(sender.lane, frame)
+    if (sender.verdict === 'open') this.#judge(channel, sender)
+  }
+
+  doip(message: DoipMessage): void {
+    const channel = this.#channelOf(message.channel)
+    const from = this.#doipSender(message.channel, message.source, message.target)
+    const back = this.#doipSenders.get(`${message.channel}/${message.target}>${message.source}`)
+    const complete = message.complete
+    channel.evidence.message(from, message.payload, complete, false, back === undefined ? [] : [back])
+    this.#wait({
+      from,
+      payload: message.payload,
+      expected: message.payload.length,
+      incomplete: complete ? undefined : 'segments-lost',
+      startTime: message.startTime,
+      time: message.time,
+      where: message.where,
+      late: undefined,
+    })
+  }
+
+  announcement(announcement: DoipAnnouncement): void {
+    this.#listener.announcement?.(announcement)
+  }
+
+  finding(finding: Finding): void {
+    const count = (this.#summary.findings[finding.code] ?? 0) + 1
+    this.#summary.findings[finding.code] = count
+    if (count <= this.#findingsPerCode) this.#listener.finding?.(finding)
+  }
+
+  /** The recording is over: what is still under way is told as incomplete, what waits is shown. */
+  end(): void {
+    for (const channel of this.#channels.values()) channel.assembler.end()
+    this.#waiting.drain()
+  }
+
+  #channelOf(name: string): Channel {
+    const current = this.#current
+    if (current !== undefined && current.name === name) return current
+    let channel = this.#channels.get(name)
+    if (channel === undefined) {
+      channel = this.#openChannel(name)
+      this.#channels.set(name, channel)
+    }
+    this.#current = channel
+    return channel
+  }
+
+  #openChannel(name: string): Channel {
+    const senders = new Senders(name, this.#named)
+    const channel: Channel = {
+      name,
+      senders,
+      evidence: new ChannelEvidence(),
+      clock: new ClockCheck(),
+      lastSeconds: Number.NEGATIVE_INFINITY,
+      lastNanoseconds: 0,
+      lastAsked: new Array(256),
+      assembler: new Assembler({
+        assembled: (message) => this.#assembled(channel, message),
+        odd: (lane, finding) => this.#odd(lane, finding),
+        peerOf: (lane) => this.#peerOf(channel, lane),
+      }),
+    }
+    return channel
+  }
+
+  #checkTime(channel: Channel, frame: CanFrame): void {
+    const { seconds, nanoseconds, decimals } = frame.time
+    const backwards =
+      seconds < channel.lastSeconds ||
+      (seconds === channel.lastSeconds && nanoseconds < channel.lastNanoseconds)
+    if (backwards) {
+      const before = { seconds: channel.lastSeconds, nanoseconds: channel.lastNanoseconds, decimals }
+      this.finding({
+        code: 'time-backwards',
+        severity: 'note',
+        where: { ...frame.where },
+        what: `the time stamp is ${secondsBetween(frame.time, before).toFixed(6)} s earlier than the one before it`,
+        doNext: 'Nothing, unless it happens often: then the recording is not in order.',
+      })
+    }
+    channel.lastSeconds = seconds
+    channel.lastNanoseconds = nanoseconds
+  }
+
+  #tellFull(frame: CanFrame): void {
+    if (this.#saidFull) return
+    this.#saidFull = true
+    this.finding({
+      code: 'too-many-identifiers',
+      severity: 'error',
+      where: { ...frame.where },
+      what: 'there are more different identifiers than any vehicle has; further new ones are not followed',
+      doNext: 'The recording is damaged or no vehicle bus. Name the identifiers that matter.',
+    })
+  }
+
+  #judge(channel: Channel, sender: Heard): void {
+    judge(sender)
+    if (sender.verdict === 'plain' && sender.lane !== undefined) channel.assembler.forget(sender.lane)
+  }
+
+  #peerOf(channel: Channel, lane: Lane): Lane | undefined {
+    const heard = this.#heardOf.get(lane)
+    if (heard === undefined) return undefined
+    const usual = channel.senders.usualPeers(heard).find((peer) => peer.lane?.transfer !== undefined)
+    if (usual?.lane !== undefined) return usual.lane
+    let best: Heard | undefined
+    let count = 0
+    for (const [peer, times] of heard.peers) {
+      if (times > count) {
+        best = peer
+        count = times
+      }
+    }
+    return best?.lane
+  }
+
+  #assembled(channel: Channel, message: Assembled): void {
+    const from = this.#heardOf.get(message.lane)
+    if (from === undefined) return
+    const complete = message.incomplete === undefined
+    channel.evidence.message(
+      from,
+      message.payload,
+      complete,
+      message.segmented,
+      channel.senders.usualPeers(from),
+    )
+    if (complete && message.segmented) {
+      channel.clock.transfer(message)
+      const receiver = message.flowLane === undefined ? undefined : this.#heardOf.get(message.flowLane)
+      if (receiver !== undefined) countFlow(from, receiver)
+    }
+    this.#wait({
+      from,
+      payload: message.payload,
+      expected: message.expected,
+      incomplete: message.incomplete,
+      startTime: message.startTime,
+      time: message.time,
+      where: message.where,
+      late: complete ? message.late : undefined,
+    })
+  }
+
+  #odd(lane: Lane, finding: Finding): void {
+    const from = this.#heardOf.get(lane)
+    if (from === undefined) return
+    from.odd++
+    this.#wait({ from, finding })
+  }
+
+  #doipSender(channel: string, source: string, target: string): Heard {
+    const key = `${channel}/${source}>${target}`
+    const known = this.#doipSenders.get(key)
+    if (known !== undefined) return known
+    const heard = newHeard(`${source}>${target}`, channel, undefined, true, true, 'diagnostic')
+    if (this.#doipSenders.size < 100_000) this.#doipSenders.set(key, heard)
+    return heard
+  }
+
+  #wait(entry: Entry): void {
+    if (entry.from.verdict !== 'plain') this.#waiting.add(entry)
+  }
+
+  #showNext(entry: Entry): void {
+    if (!isShown(entry.from)) return
+    if ('finding' in entry) this.finding(entry.finding)
+    else this.#show(entry)
+  }
+
+  #show(waiting: Waiting): void {
+    const channel = this.#channelOf(waiting.from.channel)
+    const late = channel.clock.isFast ? undefined : waiting.late
+    const message = present(
+      late === undefined ? waiting : this.#untilPause(waiting, late),
+      channel.lastAsked,
+      this.#raw,
+    )
+    countMessage(this.#summary, message)
+    this.#listener.message?.(message)
+    this.#tellProblems(message, message.problems ?? [])
+  }
+
+  /** A message with a pause longer than N_Cr in it: the receiver had given up, so what came before is all there is. */
+  #untilPause(waiting: Waiting, late: NonNullable<Waiting['late']>): Received {
+    this.finding({
+      code: 'isotp-timeout',
+      severity: 'warning',
+      where: late.where,
+      what: `${waiting.from.id}: ${explainIncomplete('timeout')}: ${late.received} of ${waiting.expected} bytes had arrived, then ${late.gap.toFixed(3)} s of silence`,
+      doNext: 'The message is listed as incomplete. Record the exchange again if its content matters.',
+      params: {
+        id: waiting.from.id,
+        channel: waiting.from.channel,
+        received: late.received,
+        length: waiting.expected,
+      },
+    })
+    const payload = waiting.payload.subarray(0, late.received)
+    return { ...waiting, payload, incomplete: 'timeout', time: late.time, where: late.where }
+  }
+
+  #tellProblems(message: Message, problems: readonly string[]): void {
+    for (const problem of problems) {
+      this.finding({
+        code: 'message-malformed',
+        severity: 'warning',
+        where: message.where,
+        what: `${message.id}: ${message.service} ${message.name} (${message.kind}): ${problem}`,
+        doNext: 'The message is listed as it is; do not rely on what is read from it.',
+        params: { id: message.id, service: message.service },
+      })
+    }
+  }
+}

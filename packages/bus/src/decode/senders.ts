@@ -1,0 +1,89 @@
+/** @module Finds the sender of a frame: by channel, identifier and, where the address has one, address byte. */
+
+import { type Heard, newHeard, type Verdict } from '../addressing/heard.ts'
+import { standardAddressing, usualPeers } from '../addressing/standard.ts'
+import { type CanFrame, formatId } from '../frame/index.ts'
+import { type Addressing, newLane } from '../isotp/lane.ts'
+import { hexByte } from '../uds/reader.ts'
+
+/** Identifiers the caller names. A 29-bit one has `extended`. */
+export interface DiagnosticId {
+  readonly id: number
+  readonly extended: boolean
+  /** How its address is carried; normal when left out. */
+  readonly addressing?: Addressing
+}
+
+/** More different identifiers than any vehicle has; further ones are not followed, so that memory stays bounded. */
+const MOST_SENDERS = 20_000
+
+/** All senders of one channel. */
+export class Senders {
+  readonly #channel: string
+  readonly #named: ReadonlyMap<number, DiagnosticId> | undefined
+  /** By identifier; 29-bit ones have bit 31 set. A second address byte makes another sender: bits 32 to 39, plus 1. */
+  readonly #byKey: Map<number, Heard> = new Map()
+  readonly #usual: Map<Heard, readonly Heard[]> = new Map()
+  /** True once an identifier could not be followed. */
+  full = false
+
+  constructor(channel: string, named: ReadonlyMap<number, DiagnosticId> | undefined) {
+    this.#channel = channel
+    this.#named = named
+  }
+
+  /** The sender of a frame; `undefined` when there are too many to follow. */
+  of(frame: CanFrame): Heard | undefined {
+    const key = keyOf(frame.id, frame.extended)
+    const known = this.#byKey.get(key)
+    if (known !== undefined && known.lane?.addressing === 'normal') return known
+    const addressing =
+      known?.lane?.addressing ??
+      this.#named?.get(key)?.addressing ??
+      standardAddressing(frame.id, frame.extended) ??
+      'normal'
+    if (addressing === 'normal') return this.#add(key, frame, addressing, undefined)
+    const address = frame.data[0] ?? 0
+    const addressed = key + (address + 1) * 0x1_0000_0000
+    const sender = this.#byKey.get(addressed) ?? this.#add(addressed, frame, addressing, address)
+    // The plain key remembers how this identifier is read.
+    if (known === undefined && sender !== undefined) this.#byKey.set(key, sender)
+    return sender
+  }
+
+  /** The senders that by custom answer this one or are answered by it. */
+  usualPeers(sender: Heard): readonly Heard[] {
+    const lane = sender.lane
+    if (lane === undefined) return []
+    const known = this.#usual.get(sender)
+    if (known !== undefined) return known
+    const peers: Heard[] = []
+    const ids = usualPeers(lane.canId, lane.extended)
+    for (const id of ids) {
+      const peer = this.#byKey.get(keyOf(id, lane.extended))
+      if (peer !== undefined) peers.push(peer)
+    }
+    if (peers.length === ids.length) this.#usual.set(sender, peers)
+    return peers
+  }
+
+  #add(key: number, frame: CanFrame, addressing: Addressing, address: number | undefined): Heard | undefined {
+    if (this.#byKey.size >= MOST_SENDERS) {
+      this.full = true
+      return undefined
+    }
+    const id = formatId(frame.id, frame.extended) + (address === undefined ? '' : `-${hexByte(address)}`)
+    const lane = newLane(this.#channel, frame.id, frame.extended, addressing, id)
+    const named = this.#named?.has(keyOf(frame.id, frame.extended))
+    const standard = standardAddressing(frame.id, frame.extended) !== undefined
+    const verdict: Verdict = named === undefined ? 'open' : named ? 'diagnostic' : 'plain'
+    const heard = newHeard(id, this.#channel, lane, standard, named !== undefined, verdict)
+    this.#byKey.set(key, heard)
+    return heard
+  }
+}
+
+/** One number for an identifier: 29-bit ones have bit 31 set. */
+export function keyOf(id: number, extended: boolean): number {
+  return extended ? id + 0x8000_0000 : id
+}

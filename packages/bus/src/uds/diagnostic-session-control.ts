@@ -1,0 +1,36 @@
+/** @module 10 DiagnosticSessionControl (ISO 14229-1). */
+
+import { type ServiceReader, subFunctionOf, tooShort, word } from './reader.ts'
+
+const NAMES: Readonly<Record<number, string>> = {
+  1: 'defaultSession',
+  2: 'programmingSession',
+  3: 'extendedDiagnosticSession',
+  4: 'safetySystemDiagnosticSession',
+}
+
+/** Name of a session; the ranges of makers and suppliers by what they are (ranges from memory of ISO 14229-1). */
+export function nameOfSession(value: number): string {
+  if (value >= 0x40 && value <= 0x5f) return 'vehicleManufacturerSpecific'
+  if (value >= 0x60 && value <= 0x7e) return 'systemSupplierSpecific'
+  return NAMES[value] ?? 'ISOSAEReserved'
+}
+
+export const diagnosticSessionControl: ServiceReader = {
+  request: (payload) => {
+    const subFunction = subFunctionOf(payload, nameOfSession)
+    return subFunction === undefined ? tooShort(2) : { subFunction }
+  },
+  response: (payload) => {
+    const subFunction = subFunctionOf(payload, nameOfSession)
+    if (subFunction === undefined) return tooShort(2)
+    if (payload.length < 6) return { subFunction }
+    return {
+      subFunction,
+      values: {
+        p2ServerMaxMilliseconds: word(payload, 2),
+        p2StarServerMaxMilliseconds: word(payload, 4) * 10,
+      },
+    }
+  },
+}

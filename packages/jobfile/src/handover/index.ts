@@ -1,0 +1,16 @@
+/**
+ * @module The handover document: made from a signed record, verifiable by anyone, offline, years later.
+ */
+export { type HandoverBasis, type HandoverText, handoverText, printedTexts } from './document/index.ts'
+export { type HandoverInput, makeHandover } from './make.ts'
+export type { Fonts } from './page/index.ts'
+export { HandoverRefused } from './refused.ts'
+export {
+  type HandoverCheck,
+  type HandoverFinding,
+  type HandoverFindingCode,
+  type VerifyAnswer,
+  verifyAnswer,
+  verifyFile,
+  verifyHandover,
+} from './verify/index.ts'

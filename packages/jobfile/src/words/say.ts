@@ -1,0 +1,35 @@
+/** @module Says codes in words: ICU messages through @lingui/core. */
+import { type I18n, setupI18n } from '@lingui/core'
+import { compileMessageOrThrow } from '@lingui/message-utils/compileMessage'
+import { type Code, catalogues, type Language } from './catalogues.ts'
+
+/** What fills a message's places: names, texts, and plain counts. Numbers with a unit come formatted. */
+export type Params = Readonly<Record<string, string | number>>
+
+const voices = new Map<Language, I18n>()
+
+/** The compiled catalogue of a language, made once. Throws when a message of ours is not ICU message format. */
+function voice(language: Language): I18n {
+  const known = voices.get(language)
+  if (known !== undefined) return known
+  const messages = Object.fromEntries(
+    Object.entries(catalogues[language]).map(([code, text]) => [code, compileMessageOrThrow(text)]),
+  )
+  const made = setupI18n({ locale: language, messages: { [language]: messages } })
+  voices.set(language, made)
+  return made
+}
+
+// @lingui/core decodes \u and \x escapes in the finished text, which would change what a customer wrote.
+const heldBackslash = '\uE05C'
+
+/** The words of a code in a language, with its places filled. A place without a value is left empty. */
+export function say(language: Language, code: Code, params: Params = {}): string {
+  const held = Object.fromEntries(
+    Object.entries(params).map(([name, value]) => [
+      name,
+      typeof value === 'string' ? value.replaceAll('\\', heldBackslash) : value,
+    ]),
+  )
+  return voice(language)._(code, held).replaceAll(heldBackslash, '\\')
+}

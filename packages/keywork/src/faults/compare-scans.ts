@@ -1,0 +1,200 @@
+/** @module Whose faults are they: compares the scans of one job (rules in SPEC.md). */
+
+import { isAirbagFault } from './airbag.ts'
+import { tidyCode } from './code.ts'
+import { type Explanation, explain } from './explanations.ts'
+import { comparisonFindings } from './findings.ts'
+import {
+  codesOfUnit,
+  hasOtherFailureType,
+  mergeScans,
+  PHASES,
+  type Readings,
+  reportsOf,
+  type UnitReading,
+} from './merge.ts'
+import { isProvenAbsent, stateOfReports, stateOfSilence, stateOfUnread, wasRead } from './status.ts'
+import type {
+  CompareOptions,
+  FaultClass,
+  FaultComparison,
+  FaultLine,
+  FaultState,
+  Scan,
+  ScanPhase,
+} from './types.ts'
+
+/** How sure each class is by itself. Ours, stated, not measured; an explanation brings its own. */
+const SURE = 0.95
+const TEST_NOT_RUN = 0.5
+const NO_STATUS = 0.85
+
+/**
+ * Compares scans of before, after, after clearing and after an ignition cycle. Scans may come in any number per phase.
+ *
+ * Precision first: a fault is `raised-by-work` only when its unit was read before without it, its test had run, and
+ * something the work did explains it; and it never is when it comes back after clearing. Never throws.
+ */
+export function compareScans(scans: readonly Scan[], options: CompareOptions = {}): FaultComparison {
+  const readings = mergeScans(scans)
+  const units = [...new Set(PHASES.flatMap((phase) => [...(readings.get(phase)?.keys() ?? [])]))]
+  const faults = units.flatMap((unit) =>
+    codesOfUnit(unit, readings).flatMap((code) => lineOf(unit, code, readings, options) ?? []),
+  )
+  const read = (phase: ScanPhase): readonly string[] => [...(readings.get(phase)?.keys() ?? [])]
+  const unitsRead = {
+    before: read('before'),
+    after: read('after'),
+    cleared: read('cleared'),
+    cycled: read('cycled'),
+  }
+  return { faults, unitsRead, findings: comparisonFindings(readings, faults) }
+}
+
+function lineOf(unit: string, code: string, readings: Readings, options: CompareOptions): FaultLine | null {
+  const life = PHASES.filter((phase) => readings.has(phase)).map((phase) =>
+    stateIn(phase, unit, code, readings, options),
+  )
+  // A unit that lists a code only to say that its test has not run reports no fault.
+  if (!life.some((state) => state.present)) return null
+  const airbag = isAirbagFault(unit, code, options.roles)
+  const permanent = life.some((state) => state.claims.includes('permanent'))
+  const explanation = isNew(life) ? explanationOf(unit, code, life, readings, options) : null
+  const faultClass = permanent ? 'permanent' : classOf(life, explanation)
+  const raised = faultClass === 'raised-by-work' ? explanation : null
+  return {
+    unit,
+    code,
+    class: faultClass,
+    explanation:
+      raised === null ? null : { rule: raised.rule.id, text: raised.rule.text, source: raised.rule.source },
+    confidence: confidenceOf(faultClass, life, raised),
+    evidence: evidenceOf(unit, code, life, readings, raised),
+    life,
+    airbag,
+    needsAttention: needsAttention(faultClass, life, airbag),
+  }
+}
+
+function stateIn(
+  phase: ScanPhase,
+  unit: string,
+  code: string,
+  readings: Readings,
+  options: CompareOptions,
+): FaultState {
+  const reading = readings.get(phase)?.get(unit)
+  if (reading === undefined) return stateOfUnread(phase)
+  const reports = reportsOf(code, reading)
+  if (reports.length > 0) return stateOfReports(phase, reports, reading.availability)
+  return stateOfSilence(phase, phase === 'cleared' || clearedBefore(phase, reading, options))
+}
+
+/** A clear request in the recording makes silence in the after-scan as empty as in a scan right after clearing. */
+function clearedBefore(phase: ScanPhase, reading: UnitReading, options: CompareOptions): boolean {
+  if (phase !== 'after') return false
+  return (options.events ?? []).some(
+    (event) =>
+      event.kind === 'cleared' &&
+      (event.unit === null || event.unit === reading.unit) &&
+      !(event.time !== null && reading.lastTime !== null && Number(event.time) > Number(reading.lastTime)),
+  )
+}
+
+function isNew(life: readonly FaultState[]): boolean {
+  const before = stateAt(life, 'before')
+  return before !== undefined && wasRead(before) && !before.present
+}
+
+function classOf(life: readonly FaultState[], explanation: Explanation | null): FaultClass {
+  const before = stateAt(life, 'before')
+  const later = life.filter((state) => state.phase !== 'before' && wasRead(state))
+  const last = later.at(-1)
+  if (before === undefined || !wasRead(before) || last === undefined) return 'not-comparable'
+  if (before.present) {
+    if (!last.present) return 'there-before-gone'
+    return later.some((state) => !state.present) ? 'there-before-back' : 'there-before-still'
+  }
+  return explanation === null ? 'new-unexplained' : 'raised-by-work'
+}
+
+function explanationOf(
+  unit: string,
+  code: string,
+  life: readonly FaultState[],
+  readings: Readings,
+  options: CompareOptions,
+): Explanation | null {
+  const before = stateAt(life, 'before')
+  const last = life.filter((state) => state.phase !== 'before' && wasRead(state)).at(-1)
+  if (before === undefined || last === undefined) return null
+  // Its test had not run before the work: it may have been there and been cleared by someone.
+  if (before.claims.includes('not-tested-since-clear')) return null
+  if (hasOtherFailureType(code, readings.get('before')?.get(unit))) return null
+  // What the work raised stops failing and stays away once cleared.
+  if (last.claims.includes('failing-now')) return null
+  const wentAway = life.findIndex((state) => state.phase !== 'before' && wasRead(state) && !state.present)
+  const appeared = life.findIndex((state) => state.present)
+  if (wentAway > appeared && life.slice(wentAway).some((state) => state.present)) return null
+  const firstWith = life.find((state) => state.present)?.phase
+  return explain(
+    {
+      unit,
+      code,
+      lastWithout: readings.get('before')?.get(unit)?.lastTime ?? null,
+      firstWith: firstWith === undefined ? null : (readings.get(firstWith)?.get(unit)?.lastTime ?? null),
+      provenAway: last.phase === 'cycled' && isProvenAbsent(last),
+    },
+    options,
+  )
+}
+
+function confidenceOf(
+  faultClass: FaultClass,
+  life: readonly FaultState[],
+  raised: Explanation | null,
+): number {
+  if (raised !== null) return raised.confidence
+  if (faultClass === 'not-comparable') return 0
+  const before = stateAt(life, 'before')
+  const last = life.filter(wasRead).at(-1)
+  if (faultClass === 'there-before-gone' && last !== undefined && !isProvenAbsent(last)) return TEST_NOT_RUN
+  if (faultClass === 'new-unexplained' && before !== undefined && !isProvenAbsent(before)) return TEST_NOT_RUN
+  return life.some((state) => state.present && state.status === null) ? NO_STATUS : SURE
+}
+
+function evidenceOf(
+  unit: string,
+  code: string,
+  life: readonly FaultState[],
+  readings: Readings,
+  raised: Explanation | null,
+): readonly string[] {
+  const evidence = life.map((state) => `${state.phase}: ${state.claims.join(', ')}`)
+  if (raised !== null) evidence.push(raised.event.evidence)
+  if (hasOtherFailureType(code, readings.get('before')?.get(unit))) {
+    evidence.push('before: the same code with another failure type')
+  }
+  for (const phase of PHASES) {
+    const raw = [
+      ...new Set(
+        (readings.get(phase)?.get(unit)?.faults ?? [])
+          .filter((fault) => tidyCode(fault.code) === code && fault.raw !== '')
+          .map((fault) => fault.raw),
+      ),
+    ]
+    if (raw.length > 0) evidence.push(`${phase}: reported as ${raw.join(', ')}`)
+  }
+  return evidence
+}
+
+function needsAttention(faultClass: FaultClass, life: readonly FaultState[], airbag: boolean): boolean {
+  const last = life.filter(wasRead).at(-1)
+  if (airbag || faultClass === 'new-unexplained' || faultClass === 'not-comparable') return true
+  if (faultClass === 'permanent') return stateAt(life, 'before')?.present !== true
+  return faultClass === 'raised-by-work' && last?.present === true
+}
+
+function stateAt(life: readonly FaultState[], phase: ScanPhase): FaultState | undefined {
+  return life.find((state) => state.phase === phase)
+}

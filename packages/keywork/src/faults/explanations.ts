@@ -1,0 +1,134 @@
+/** @module Why the work may have raised a fault: rules as data, each with its source and our stated confidence. */
+
+import { readCode } from './code.ts'
+import { LOST_COMMUNICATION, roleOf } from './roles.ts'
+import type { CompareOptions, WorkEvent, WorkEventKind } from './types.ts'
+
+/** One rule. A fault it fits, absent before and of the right time, may be called ours. */
+export interface ExplanationRule {
+  readonly id: string
+  readonly causes: readonly WorkEventKind[]
+  /** Codes by pattern on the five characters, or the lost-communication codes that name the unit of the event. */
+  readonly codes: RegExp | 'lost-communication-naming-the-unit' | 'any-lost-communication'
+  /** 0 to 1, for a fault whose time fits and that stays away after clearing and a cycle. Ours, stated, not measured. */
+  readonly confidence: number
+  readonly text: string
+  readonly source: string
+}
+
+export const EXPLANATION_RULES: readonly ExplanationRule[] = [
+  {
+    id: 'reset-silence',
+    causes: ['reset'],
+    codes: 'lost-communication-naming-the-unit',
+    confidence: 0.9,
+    text: 'The unit this code names was restarted by the work and was silent for a moment.',
+    source: 'general trade practice 4.5 and 4.6; that a restart silences a unit is an inference',
+  },
+  {
+    id: 'muted-silence',
+    causes: ['muted'],
+    codes: 'lost-communication-naming-the-unit',
+    confidence: 0.9,
+    text: 'The unit this code names was told to be silent during the work (ISO 14229-1 service 28).',
+    source: 'ISO 14229-1 service 28; general trade practice 4.5 and 4.6',
+  },
+  {
+    id: 'supply-low-supply-codes',
+    causes: ['supply-low', 'battery-disconnected'],
+    codes: /^(P056[02]|U3003|U300[67])$/,
+    confidence: 0.9,
+    text: 'The supply was low or interrupted during the work.',
+    source: 'general trade practice 4.6; code meanings SAE J2012, memory',
+  },
+  {
+    id: 'supply-low-silence',
+    causes: ['supply-low', 'battery-disconnected'],
+    codes: 'any-lost-communication',
+    confidence: 0.75,
+    text: 'The supply was low or interrupted during the work, which makes units fall silent one after another.',
+    source: 'general trade practice 4.5',
+  },
+  {
+    id: 'key-refused',
+    causes: ['key-refused'],
+    codes: /^(P0513|P0633)$/,
+    confidence: 0.9,
+    text: 'A key that the car did not know was shown during the work.',
+    source: 'general trade practice 1.2.13 and 4.6; code meanings SAE J2012, memory',
+  },
+  {
+    id: 'immobiliser-teaching',
+    causes: ['teaching'],
+    codes: /^(P0513|P0633|U0167|U0426)$/,
+    confidence: 0.8,
+    text: 'The immobiliser was in its teaching session during the work.',
+    source: 'general trade practice 1.2.13 and 4.6; code meanings SAE J2012, memory',
+  },
+]
+
+/** Below this a fault is not called ours: unsure rather than wrong. */
+const LEAST_CONFIDENCE = 0.6
+const TIME_NOT_KNOWN = 0.85
+const NOT_YET_PROVEN_AWAY = 0.9
+
+/** What is asked: one new fault and the bounds of its beginning. */
+export interface ExplanationQuestion {
+  readonly unit: string
+  readonly code: string
+  /** Time of the unit's last reading without the fault and first reading with it; null when not known. */
+  readonly lastWithout: string | null
+  readonly firstWith: string | null
+  /** It went away by clearing and was still away, its test run, after a cycle. */
+  readonly provenAway: boolean
+}
+
+export interface Explanation {
+  readonly rule: ExplanationRule
+  readonly event: WorkEvent
+  readonly confidence: number
+}
+
+/** The likeliest explanation of a new fault by what the work did, or null when none is sure enough. */
+export function explain(question: ExplanationQuestion, options: CompareOptions): Explanation | null {
+  let best: Explanation | null = null
+  for (const event of options.events ?? []) {
+    const inTime = timeFits(event, question)
+    if (inTime === false) continue
+    for (const rule of EXPLANATION_RULES) {
+      if (!rule.causes.includes(event.kind) || !codeFits(rule, event, question, options)) continue
+      const doubts = (inTime === null ? TIME_NOT_KNOWN : 1) * (question.provenAway ? 1 : NOT_YET_PROVEN_AWAY)
+      const confidence = Math.round(rule.confidence * doubts * 1000) / 1000
+      if (confidence >= LEAST_CONFIDENCE && confidence > (best?.confidence ?? 0))
+        best = { rule, event, confidence }
+    }
+  }
+  return best
+}
+
+/** True or false when all times are known, null when one is not. */
+function timeFits(event: WorkEvent, question: ExplanationQuestion): boolean | null {
+  const at = event.time === null ? null : Number(event.time)
+  const from = question.lastWithout === null ? null : Number(question.lastWithout)
+  const to = question.firstWith === null ? null : Number(question.firstWith)
+  // One known bound is enough to refuse; only both known make it fit.
+  if (at !== null && from !== null && at < from) return false
+  if (at !== null && to !== null && at > to) return false
+  return at === null || from === null || to === null || Number.isNaN(at + from + to) ? null : true
+}
+
+function codeFits(
+  rule: ExplanationRule,
+  event: WorkEvent,
+  question: ExplanationQuestion,
+  options: CompareOptions,
+): boolean {
+  const base = readCode(question.code)?.base ?? ''
+  if (rule.codes instanceof RegExp) return rule.codes.test(base)
+  const named = Object.hasOwn(LOST_COMMUNICATION, base) ? LOST_COMMUNICATION[base] : undefined
+  if (named === undefined) return false
+  if (rule.codes === 'any-lost-communication') return true
+  // Silence of the whole car is silence of the named unit too; a unit does not miss itself.
+  if (event.unit === null) return roleOf(question.unit, options.roles) !== named
+  return event.unit !== question.unit && roleOf(event.unit, options.roles) === named
+}

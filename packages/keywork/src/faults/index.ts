@@ -1,0 +1,22 @@
+/** @module Faults: were they there before, raised by the work, or new (ISO 14229-1, SAE J2012). */
+
+export { isAirbagFault } from './airbag.ts'
+export { type ClearingBarrier, clearableUnits, clearingBarrier, mayOfferClearing } from './clearing.ts'
+export { compareScans } from './compare-scans.ts'
+export { EXPLANATION_RULES, type ExplanationRule } from './explanations.ts'
+export type {
+  CompareOptions,
+  FaultClaim,
+  FaultClass,
+  FaultComparison,
+  FaultFindingCode,
+  FaultLine,
+  FaultState,
+  ReportedFault,
+  Scan,
+  ScanPhase,
+  UnitRole,
+  UnitScan,
+  WorkEvent,
+  WorkEventKind,
+} from './types.ts'

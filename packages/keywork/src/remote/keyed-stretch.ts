@@ -1,0 +1,217 @@
+/** @module One sender in one stretch of time: how it is keyed, where, how strong. Order of symbols is never kept. */
+
+import { onOffRuns } from './amplitude-keying.ts'
+import { type Channel, channelGain, noiseShare, openChannel } from './channel.ts'
+import { type Envelope, envelopeOf, type Run, runsUp } from './envelope.ts'
+import { twoToneRuns } from './frequency-keying.ts'
+import type { LevelMap } from './level-map.ts'
+import type { SampleSource } from './sample-source.ts'
+import type { Lobe } from './segments.ts'
+import { splitTones, type Tones, trackFrequency } from './tones.ts'
+
+/** How a sender is keyed. */
+export type Modulation = 'OOK' | '2-FSK' | 'unsure'
+
+/** What one stretch says of its sender. Frequencies from the recording's centre, times from its start. */
+export interface KeyedStretch {
+  readonly modulation: Modulation
+  readonly carrierHz: number
+  /** 2-FSK only. */
+  readonly tonesHz: readonly [number, number] | null
+  /** Pulses and gaps, or times on the upper and on the lower tone, in no useful order. */
+  readonly pulsesUs: readonly number[]
+  readonly gapsUs: readonly number[]
+  readonly jitterUs: number
+  /** Power while up, in the source's scale, and the channel's own idea of the noise in the recorded band. */
+  readonly power: number
+  readonly bandNoise: number | null
+  readonly spans: readonly UpSpan[]
+  readonly channelHalfWidthHz: number
+}
+
+/** A time the sender was up, its frequency and strength. */
+export interface UpSpan {
+  readonly fromSeconds: number
+  readonly toSeconds: number
+  readonly carrierHz: number
+  readonly weight: number
+}
+
+/** Frames looked at before and behind a stretch, for its edges and for quiet. */
+const MARGIN_FRAMES = 8
+const LEAST_HALF_WIDTH_HZ = 14_000
+const HALF_WIDTH_EXTRA_HZ = 8_000
+/** Two groups of frequency this clear are two tones; one group cut in two gives about 1.3. */
+const CLEAR_TONES = 2
+const LEAST_CHANGES = 10
+const CHANGES_PER_RUN = 3
+const LEAST_TONE_SHARE = 0.08
+/** With a grid that nearly all spans keep to, less clear tones will do. */
+const GRID_TONES = 1.6
+const GRID_FIT = 0.85
+const LEAST_PULSES = 6
+/** Level up over level down. */
+const LEAST_CONTRAST = 2
+const LONGEST_WINDOW_SECONDS = 0.0006
+
+/** Measures the sender of a group of lobes (strongest first) that are up together. Null where nothing is keyed. */
+export function measureStretch(
+  source: SampleSource,
+  map: LevelMap,
+  sampleRateHz: number,
+  lobes: readonly Lobe[],
+): KeyedStretch | null {
+  const strongest = lobes[0]
+  if (strongest === undefined) return null
+  const wide = tryChannel(source, map, sampleRateHz, lobes)
+  if (wide === null || lobes.length === 1 || wide.modulation === '2-FSK') return wide
+  // Lobes up together that are no pair of tones: an image or a side band beside the sender itself.
+  return tryChannel(source, map, sampleRateHz, [strongest])
+}
+
+function tryChannel(
+  source: SampleSource,
+  map: LevelMap,
+  sampleRateHz: number,
+  lobes: readonly Lobe[],
+): KeyedStretch | null {
+  const low = Math.min(...lobes.map((lobe) => lobe.low))
+  const high = Math.max(...lobes.map((lobe) => lobe.high))
+  const offsetHz = ((low + high) / 2 - map.bins / 2) * map.binHz
+  const half = Math.max(LEAST_HALF_WIDTH_HZ, ((high - low + 1) * map.binHz) / 2 + HALF_WIDTH_EXTRA_HZ)
+  const first = Math.min(...lobes.map((lobe) => lobe.first))
+  const end = Math.max(...lobes.map((lobe) => lobe.end))
+  const from = (map.frameStart[first] ?? 0) - MARGIN_FRAMES * map.bins
+  const to = (map.frameStart[end - 1] ?? 0) + (1 + MARGIN_FRAMES) * map.bins
+  const channel = openChannel(source, sampleRateHz, from, to - from, offsetHz, half)
+  const envelope = envelopeOf(channel, map.bins / channel.step)
+  if (!(envelope.up > 0)) return null
+  const edge = (1.5 * channel.boxSamples) / channel.step
+  const runs = runsUp(envelope, Math.max(2, (1.2 * channel.boxSamples) / channel.step))
+  if (runs.length === 0) return null
+  const tones = clearestTones(channel, runs, edge)
+  const twoTone = tones === null ? null : twoTones(channel, envelope, runs, tones, edge)
+  const base = { channelHalfWidthHz: half, bandNoise: quietPower(channel, envelope, runs, edge) }
+  return twoTone === null ? onOff(channel, envelope, runs, edge, base) : { ...twoTone, ...base }
+}
+
+/** Tries averages from two values to half a millisecond and keeps the one that tells two tones apart best. */
+function clearestTones(channel: Channel, runs: readonly Run[], edge: number): Tones | null {
+  let best: Tones | null = null
+  for (let window = 2; window / channel.rateHz < LONGEST_WINDOW_SECONDS; window *= 2) {
+    const tones = splitTones(trackFrequency(channel, runs, window, edge), window)
+    if (tones === null) break
+    if (tones.changes < Math.max(LEAST_CHANGES, CHANGES_PER_RUN * tones.runs)) continue
+    if (tones.highShare < LEAST_TONE_SHARE || tones.highShare > 1 - LEAST_TONE_SHARE) continue
+    if (best === null || tones.separation > best.separation) best = tones
+  }
+  return best
+}
+
+type Common = Pick<KeyedStretch, 'channelHalfWidthHz' | 'bandNoise'>
+
+function twoTones(
+  channel: Channel,
+  envelope: Envelope,
+  runs: readonly Run[],
+  tones: Tones,
+  edge: number,
+): Omit<KeyedStretch, keyof Common> | null {
+  if (tones.separation < GRID_TONES) return null
+  const measured = twoToneRuns(channel, runs, tones, edge)
+  const onGrid = measured.unit !== null && measured.unit.fit >= GRID_FIT
+  if (tones.separation < CLEAR_TONES && !onGrid) return null
+  const carrier = (measured.lowHz + measured.highHz) / 2
+  const deviation = (measured.highHz - measured.lowHz) / 2
+  const gain = (channelGain(channel, carrier - deviation) + channelGain(channel, carrier + deviation)) / 2
+  return {
+    modulation: onGrid ? '2-FSK' : 'unsure',
+    carrierHz: channel.offsetHz + carrier,
+    tonesHz: [channel.offsetHz + measured.lowHz, channel.offsetHz + measured.highHz],
+    pulsesUs: measured.highUs,
+    gapsUs: measured.lowUs,
+    jitterUs: measured.jitterUs,
+    power: envelope.up ** 2 / Math.max(0.1, gain),
+    spans: runs.map((run) => ({
+      ...spanSeconds(channel, run),
+      carrierHz: channel.offsetHz + carrier,
+      weight: run.to - run.from,
+    })),
+  }
+}
+
+function onOff(
+  channel: Channel,
+  envelope: Envelope,
+  runs: readonly Run[],
+  edge: number,
+  base: Common,
+): KeyedStretch {
+  const measured = onOffRuns(channel, runs, edge)
+  const gain = Math.max(0.1, channelGain(channel, measured.carrierHz))
+  const contrast = envelope.up / Math.max(1e-9, envelope.down)
+  const keyed =
+    runs.length >= LEAST_PULSES &&
+    contrast >= LEAST_CONTRAST &&
+    !secondTone(channel, envelope, measured, base)
+  return {
+    ...base,
+    modulation: keyed ? 'OOK' : 'unsure',
+    carrierHz: channel.offsetHz + measured.carrierHz,
+    tonesHz: null,
+    pulsesUs: measured.pulsesUs,
+    gapsUs: measured.gapsUs,
+    jitterUs: (0.5 * 1e6) / channel.rateHz,
+    power: envelope.up ** 2 / gain,
+    spans: runs.map((run, index) => ({
+      ...spanSeconds(channel, run),
+      carrierHz: channel.offsetHz + (measured.pulseTones[index]?.hertz ?? measured.carrierHz),
+      weight: measured.pulseTones[index]?.weight ?? 0,
+    })),
+  }
+}
+
+/** A steady tone elsewhere in the gaps, clearly above the quiet around: one tone of two may be half out of the band. */
+function secondTone(
+  channel: Channel,
+  envelope: Envelope,
+  measured: ReturnType<typeof onOffRuns>,
+  base: Common,
+): boolean {
+  const quiet = Math.sqrt((base.bandNoise ?? 0) * noiseShare(channel))
+  const { gapTone } = measured
+  return (
+    base.bandNoise !== null &&
+    envelope.down > 3 * quiet &&
+    envelope.down > 0.12 * envelope.up &&
+    gapTone.coherence > 0.8 &&
+    Math.abs(gapTone.hertz - measured.carrierHz) > 2500
+  )
+}
+
+function spanSeconds(channel: Channel, run: Run): { fromSeconds: number; toSeconds: number } {
+  const rate = channel.rateHz * channel.step
+  return {
+    fromSeconds: (channel.startSample + run.from * channel.step) / rate,
+    toSeconds: (channel.startSample + run.to * channel.step) / rate,
+  }
+}
+
+/** Noise power of the recorded band judged from this channel before the first and behind the last run. */
+function quietPower(channel: Channel, envelope: Envelope, runs: readonly Run[], edge: number): number | null {
+  const first = (runs[0]?.from ?? 0) - 2 * edge
+  const last = (runs.at(-1)?.to ?? channel.samples) + 2 * edge
+  let sum = 0
+  let count = 0
+  const add = (from: number, to: number): void => {
+    for (let at = Math.max(0, Math.ceil(from)); at < Math.min(to, channel.samples); at += 1) {
+      const value = envelope.amplitude[at] as number
+      if (channel.startSample + at * channel.step < 0) continue
+      sum += value * value
+      count += 1
+    }
+  }
+  add(0, first)
+  add(last, channel.samples)
+  return count < 8 ? null : sum / count / noiseShare(channel)
+}

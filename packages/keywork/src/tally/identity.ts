@@ -1,0 +1,24 @@
+/** @module Which keys are one key to the car. */
+
+import type { TallyKey } from './types.ts'
+
+/**
+ * The label whose identity a key carries: a clone repeats its original's (practice: two clones look like one key to
+ * the car). Follows clones of clones; a circle of clones is one identity, named by its first label in sorting order.
+ */
+export function identityOf(id: string, keys: readonly TallyKey[]): string {
+  const seen: string[] = []
+  let at = id
+  while (true) {
+    if (seen.includes(at)) return seen.slice(seen.indexOf(at)).sort()[0] ?? at
+    seen.push(at)
+    const original = keys.find((key) => key.id === at)?.cloneOf ?? null
+    if (original === null) return at
+    at = original
+  }
+}
+
+/** Distinct identities among some of the keys, in order of first appearance. */
+export function identitiesAmong(some: readonly TallyKey[], all: readonly TallyKey[]): readonly string[] {
+  return [...new Set(some.map((key) => identityOf(key.id, all)))]
+}

@@ -1,0 +1,2 @@
+export * from './admit.ts'
+export * from './judge.ts'

@@ -1,0 +1,3 @@
+export * from './refusal.ts'
+export * from './store.ts'
+export * from './store-error.ts'
