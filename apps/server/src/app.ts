@@ -5,16 +5,12 @@ import { Hono } from 'hono'
 import { createApi } from './api/index.ts'
 import { serveBench } from './bench-files/index.ts'
 import { Board } from './board/index.ts'
-import { makeDocument } from './handover/index.ts'
 import { securityHeaders } from './local/headers.ts'
 import { localOnly } from './local/index.ts'
 import { answerThrown, unknownPath } from './problem/index.ts'
-import type { MakeHandover } from './seal/index.ts'
 
 export interface AppOptions {
   readonly store: Store
-  /** Makes the PDF of a sealed record; the handover document of jobfile when left out. */
-  readonly makeHandover?: MakeHandover
   /** Folder of the built bench; that of this project when left out. */
   readonly benchFolder?: string
   /** The present instant, milliseconds since 1970 UTC. */
@@ -37,7 +33,6 @@ export function createApp(options: AppOptions): Hono {
     '/',
     createApi({
       store,
-      makeHandover: options.makeHandover ?? makeDocument,
       board: new Board(store),
       clock: options.clock ?? Date.now,
       version,

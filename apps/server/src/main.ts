@@ -4,15 +4,14 @@ import { StoreError } from '@shearline/store'
 import { seedDemo } from './demo/index.ts'
 import { ServeError, serve } from './serve.ts'
 
-const { values } = parseArgs({
-  options: {
-    data: { type: 'string' },
-    port: { type: 'string', default: '4077' },
-    demo: { type: 'boolean', default: false },
-  },
-})
-
 try {
+  const { values } = parseArgs({
+    options: {
+      data: { type: 'string' },
+      port: { type: 'string', default: '4077' },
+      demo: { type: 'boolean', default: false },
+    },
+  })
   const port = Number(values.port)
   if (!Number.isInteger(port) || port < 0 || port > 65_535) {
     throw new ServeError(
@@ -34,7 +33,13 @@ try {
   process.on('SIGINT', stop)
   process.on('SIGTERM', stop)
 } catch (error) {
-  if (!(error instanceof ServeError || error instanceof StoreError)) throw error
+  if (!isExpected(error)) throw error
   console.error(error.message)
   process.exit(2)
+}
+
+/** Troubles with words of their own; anything else is a mistake of ours and shows its whole trace. */
+function isExpected(error: unknown): error is Error {
+  if (error instanceof ServeError || error instanceof StoreError) return true
+  return error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS')
 }

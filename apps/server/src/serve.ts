@@ -28,7 +28,7 @@ export interface Running {
 
 /** The server could not start listening. */
 export class ServeError extends Error {
-  readonly code: 'not-loopback' | 'port-taken' | 'cannot-listen' | 'wrong-option'
+  readonly code: 'not-loopback' | 'port-taken' | 'cannot-listen'
   readonly what: string
   readonly doNext: string
 

@@ -92,7 +92,7 @@ describe('the data directory', () => {
 })
 
 describe('two processes on one data directory', () => {
-  test('STO-11 write one unforked chain between them', { timeout: 60_000 }, async () => {
+  test('STO-11 write one unforked chain between them', { timeout: 180_000 }, async () => {
     const store = await openStore(data)
     const writers = ['job-left', 'job-right'].map((job) => startWriter(data, job, 60))
     const heard = new Set<string>()
@@ -115,18 +115,20 @@ describe('two processes on one data directory', () => {
     // Facts of three jobs are checked as one chain here, so only that finding may appear.
     expect(check.findings.filter(({ code }) => code !== 'other-job')).toEqual([])
     expect(check.linksRight).toBe(140)
-    await expect.poll(() => [...heard].sort()).toEqual(['job-here', 'job-left', 'job-right'])
+    await expect
+      .poll(() => [...heard].sort(), { timeout: 20_000 })
+      .toEqual(['job-here', 'job-left', 'job-right'])
     await store.close()
   })
 
   test('STO-22 a writer killed in the middle of writing has lost nothing it had acknowledged', {
-    timeout: 120_000,
+    timeout: 600_000,
   }, async () => {
     const acknowledged = new Map<string, number>()
     for (let round = 0; round < 6; round++) {
       const writer = startWriter(data, 'job-a', 100_000)
       await expect
-        .poll(() => writer.acknowledged.size, { timeout: 20_000, interval: 5 })
+        .poll(() => writer.acknowledged.size, { timeout: 90_000, interval: 5 })
         .toBeGreaterThan(round * 3)
       await new Promise((resolve) => setTimeout(resolve, 37 * round))
       writer.child.kill('SIGKILL')

@@ -12,10 +12,11 @@ import { teachingOrder } from './teaching-order.ts'
 /** The session step by step, each with what holds if it stops there. Reading it is a fact. */
 export function Rehearsal() {
   const { state } = useDesk()
-  const { rehearsal, rule } = state.teaching
+  const { rehearsal, rule, taught } = state.teaching
   const [order, setOrder] = useState<readonly string[] | null>(null)
   const proposed = teachingOrder(state)
   const shown = order !== null && order.length === proposed.length ? order : proposed
+  const missing = proposed.filter((key) => rehearsal?.order.includes(key) === false)
   const plan = planOf(state)
   const points = breakPoints(plan, shown)
   const names = [t('rehearsal.open'), ...shown.map((key) => t('rehearsal.key', { key }))]
@@ -29,11 +30,14 @@ export function Rehearsal() {
     <Part
       title={t('rehearsal.title')}
       need="rehearsal-not-read"
-      settled={rehearsal !== null}
+      settled={rehearsal !== null && (missing.length === 0 || taught.length > 0)}
       more={t('rehearsal.again')}
       about={
         rehearsal !== null && (
-          <p>{t('rehearsal.read', { order: rehearsal.order.join(', '), wayBack: t(`way-back.${rehearsal.wayBack}`) })}</p>
+          <p>
+            {t('rehearsal.read', { order: rehearsal.order.join(', '), wayBack: t(`way-back.${rehearsal.wayBack}`) })}
+            {missing.length > 0 && ` ${t('rehearsal.missing', { keys: missing.join(', '), count: missing.length })}`}
+          </p>
         )
       }
     >
@@ -42,6 +46,7 @@ export function Rehearsal() {
       ) : (
         <>
           {rule === null && <p className={css.small}>{t('stops.not-rehearsed')}</p>}
+          {!state.keys.some((key) => key.origin === 'new') && <p className={css.small}>{t('rehearsal.no-new')}</p>}
           <ol className={css.steps}>
             {points.map((point, index) => {
               const key = shown[index - 1]

@@ -59,6 +59,19 @@ const unknownRule: Rule = {
   source: '',
 }
 
+/** Behaviours seen on many cars (practice notes 1.1 and 1.2), to start the answers from; no maker's system. */
+const usual = [
+  {
+    name: 'saved-at-end',
+    parts: { kind: 'replace-all', commits: 'at-close', erases: 'at-close', onBreak: 'revert' },
+  },
+  {
+    name: 'rewritten-key-by-key',
+    parts: { kind: 'replace-all', commits: 'each-key', erases: 'at-close', onBreak: 'keep-so-far' },
+  },
+  { name: 'added', parts: { kind: 'append', commits: 'each-key', erases: 'never', onBreak: 'keep-so-far' } },
+] as const
+
 function RuleForm({ onDone }: { readonly onDone: () => void }) {
   const { state } = useDesk()
   const [rule, setRule] = useState<Rule>(state.teaching.rule ?? unknownRule)
@@ -78,13 +91,24 @@ function RuleForm({ onDone }: { readonly onDone: () => void }) {
       onDone={onDone}
       drafts={() => (capacity === null ? null : [{ kind: 'rule-chosen', body: { ...rule, capacity } }])}
     >
+      <div className={formCss.field}>
+        <span className={formCss.label}>{t('rule.usual')}</span>
+        <div className={formCss.choices}>
+          {usual.map(({ name, parts }) => (
+            <button key={name} type="button" className={formCss.plain} onClick={() => setRule({ ...rule, ...parts })}>
+              {t(`rule.usual.${name}`)}
+            </button>
+          ))}
+        </div>
+        <span className={formCss.hint}>{t('rule.usual.hint')}</span>
+      </div>
       {choice('kind')}
       {choice('commits')}
+      {choice('erases')}
       {choice('onBreak')}
+      {choice('opensWith')}
       <details className={formCss.more}>
         <summary>{t('rule.more')}</summary>
-        {choice('erases')}
-        {choice('opensWith')}
         {choice('sameKeyTwice')}
         <Amount label={t('rule.capacity')} value={capacity} onChange={setCapacity} least={1} most={99} />
       </details>

@@ -19,7 +19,9 @@ export function Differences({ chapter }: { readonly chapter: Extract<ChapterName
       {own.map((difference) => (
         <Part
           key={difference.code}
-          title={t('differences.title', { what: differenceWords(difference) })}
+          title={t(difference.reason === null ? 'differences.title' : 'differences.title.explained', {
+            what: differenceWords(difference),
+          })}
           need={`difference-unexplained difference-unexplained:${difference.code}`}
           settled={difference.reason !== null}
           more={t('differences.again')}

@@ -9,22 +9,12 @@ import { useDesk } from '../job/desk.ts'
 import { RecordForm } from '../job/Part.tsx'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
+import { freeLetter } from './free-letter.ts'
 import css from './keys.module.css'
 
 const forms = ['blade', 'transponder', 'remote-head', 'flip', 'proximity', 'card'] as const
 const makes = ['unknown', 'genuine', 'aftermarket', 'renewed'] as const
 const colours = ['brass', 'slate', 'moss', 'rust', 'sky', 'plum', 'sand', 'ink'] as const
-
-/** The next free letter: A, B, C ... then A2, B2 ... */
-export function freeLetter(used: readonly string[]): string {
-  for (const round of ['', '2', '3', '4']) {
-    for (let code = 65; code <= 90; code++) {
-      const label = `${String.fromCharCode(code)}${round}`
-      if (!used.includes(label)) return label
-    }
-  }
-  return 'Z9'
-}
 
 /** Labels a key: a letter and a colour the bench proposes, and how the key is built. */
 export function KeyForm({ origin, onDone }: { readonly origin: JobKey['origin']; readonly onDone: () => void }) {

@@ -24,11 +24,3 @@ export function region(): string {
 export function t(key: WordKey, values?: WordValues): string {
   return i18n._(key, values === undefined ? {} : { ...values })
 }
-
-/** The words of a key put together from parts, as `colour.` and a colour's name. */
-export function tOf<P extends string, N extends string>(
-  prefix: P,
-  name: `${P}.${N}` extends WordKey ? N : never,
-): string {
-  return t(`${prefix}.${name}` as WordKey)
-}

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { createWriteStream } from 'node:fs'
 import { pipeline } from 'node:stream/promises'
 import { FactRefused, foldJob, isKnownKind, makeRecord, recordText, summarise } from '@shearline/jobfile'
-import { sealJob } from '@shearline/store'
+import { sealJob, writersOf } from '@shearline/store'
 import { type Command, Option } from 'commander'
 import { type DataFlags, whoRecords, withStore } from '../job/data.ts'
 import { importRecording } from '../job/import.ts'
@@ -196,6 +196,6 @@ function exportRecord(job: string, flags: Flags): Promise<void> {
     const facts = await store.factsOfJob(job)
     if (facts.length === 0)
       throw new CouldNot(`There is no job "${job}".`, 'List them with: shearline job list.')
-    print(recordText(makeRecord(job, facts, await store.devices())))
+    print(recordText(makeRecord(job, facts, await writersOf(store, facts))))
   })
 }

@@ -11,6 +11,8 @@ import { CouldNot, sayFinding } from './answer.ts'
 import { piecesOf, sizeOf } from './input.ts'
 import { Progress } from './progress.ts'
 
+const fatal = new Set(['format-unknown', 'csv-not-understood'])
+
 /** What reading a recording came to, beside what its listeners were told. */
 export interface ReadRecording {
   readonly result: DecodeResult
@@ -33,9 +35,11 @@ export async function readRecording(
   const hash = createHash('sha256')
   let bytes = 0
   const finding = (found: Finding) => {
+    listener.finding?.(found)
+    // What ends the command is said once, by the command.
+    if (fatal.has(found.code)) return
     progress.done()
     sayFinding(file, found)
-    listener.finding?.(found)
   }
   const decoding = decodeCapture({ ...choices, ...listener, finding })
   for await (const piece of piecesOf(file)) {
@@ -51,6 +55,12 @@ export async function readRecording(
     throw new CouldNot(
       `${file} is not a recording that can be read: ${result.recognised.reason}.`,
       'Give a candump, pcap, pcapng, MDF 4 or CSV recording.',
+    )
+  }
+  if (result.summary.findings['csv-not-understood'] !== undefined) {
+    throw new CouldNot(
+      `${file} is a table, but no column of it was found to hold the identifier or the data bytes.`,
+      'Give its columns names like time, id, data, or export the recording in another format.',
     )
   }
   return { result, name: file === '-' ? 'standard input' : basename(file), bytes, sha256: hash.digest('hex') }

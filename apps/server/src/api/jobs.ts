@@ -1,9 +1,10 @@
 import { createRoute, z } from '@hono/zod-openapi'
 import { makeRecord, recordText, sha256Hex } from '@shearline/jobfile'
+import { writersOf } from '@shearline/store'
 import { bodyLimit } from 'hono/body-limit'
 import { documentPolicy } from '../local/headers.ts'
 import { Problem, take } from '../problem/index.ts'
-import { sealJob, unknownJob } from '../seal/index.ts'
+import { seal, unknownJob } from '../seal/index.ts'
 import { address, json, jsonBody, problems } from './describe.ts'
 import type { ApiParts } from './parts.ts'
 import {
@@ -25,12 +26,12 @@ const unknown = json(problemSchema, 'No fact of this job is here.')
 
 /** Facts coming in, jobs folded from them, and sealing. */
 export function jobRoutes(parts: ApiParts) {
-  const { store, board } = parts
+  const { store, board, clock } = parts
 
   async function factsOf(job: string) {
     const facts = await store.factsOfJob(job)
     if (facts.length === 0) throw unknownJob(job)
-    return { facts: [...facts], devices: [...(await board.writersOf(facts))] }
+    return { facts: [...facts], devices: [...(await writersOf(store, facts))] }
   }
 
   return [
@@ -146,7 +147,10 @@ export function jobRoutes(parts: ApiParts) {
           ...problems,
         },
       }),
-      handler: async (c) => c.json(await sealJob(parts, c.req.valid('param').job, c.req.valid('json')), 200),
+      handler: async (c) => {
+        const wish = { ...c.req.valid('json'), now: clock() }
+        return c.json(await seal(store, c.req.valid('param').job, wish), 200)
+      },
     }),
     address({
       route: createRoute({

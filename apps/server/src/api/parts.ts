@@ -1,12 +1,13 @@
 import type { Store } from '@shearline/store'
 import type { Board } from '../board/index.ts'
-import type { SealParts } from '../seal/index.ts'
 
 /** What the addresses of the API work with. */
-export interface ApiParts extends SealParts {
+export interface ApiParts {
   readonly store: Store
   readonly board: Board
   readonly version: string
+  /** The present instant, milliseconds since 1970 UTC. */
+  readonly clock: () => number
   /** Largest blob that is accepted, bytes. */
   readonly maxBlobBytes: number
 }

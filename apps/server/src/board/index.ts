@@ -1,16 +1,6 @@
 /** @module Jobs folded for the board and the job page. */
-import { webcrypto } from 'node:crypto'
-import {
-  type Device,
-  type Fact,
-  foldJob,
-  type JobState,
-  type JobSummary,
-  summarise,
-  Verifier,
-  verifyFacts,
-} from '@shearline/jobfile'
-import type { Store } from '@shearline/store'
+import { type Device, foldJob, type JobState, type JobSummary, summarise } from '@shearline/jobfile'
+import { chainBroken, type Store } from '@shearline/store'
 
 interface Known {
   readonly mark: string
@@ -23,7 +13,6 @@ interface Known {
  */
 export class Board {
   readonly #store: Store
-  readonly #verifier = new Verifier(webcrypto.subtle)
   readonly #known = new Map<string, Known>()
 
   constructor(store: Store) {
@@ -50,22 +39,9 @@ export class Board {
     const mark = (await this.#store.jobEntry(job))?.mark
     const facts = await this.#store.factsOfJob(job)
     if (mark === undefined || facts.length === 0) return null
-    const state = foldJob(job, facts, { chainBroken: await this.chainBroken(facts) })
+    const state = foldJob(job, facts, { chainBroken: await chainBroken(this.#store, facts) })
     this.#known.set(job, { mark, summary: summarise(state) })
     return state
-  }
-
-  /** True when a signature or a link of these facts does not hold. */
-  async chainBroken(facts: readonly Fact[]): Promise<boolean> {
-    const check = await verifyFacts(facts, await this.writersOf(facts), this.#verifier)
-    return check.findings.some((finding) => finding.severity === 'error')
-  }
-
-  /** The devices that wrote these facts, with their keys. */
-  async writersOf(facts: readonly Fact[]): Promise<readonly Device[]> {
-    const writers = new Set(facts.map((fact) => fact.device))
-    const devices = await this.#store.devices()
-    return devices.filter(({ device }) => writers.has(device)).map(describe)
   }
 }
 

@@ -44,12 +44,12 @@ describe('live updates', () => {
       facts: [await tablet.open('job-a'), await tablet.note('job-b', 'x')],
     })
     for (const { jobs } of listeners) {
-      await expect.poll(() => [...new Set(jobs)].sort()).toEqual(['job-a', 'job-b'])
+      await expect.poll(() => [...new Set(jobs)].sort(), { timeout: 20_000 }).toEqual(['job-a', 'job-b'])
     }
     await Promise.all(listeners.map(({ stop }) => stop()))
   })
 
-  test('tell of facts another process wrote on the same data directory', async () => {
+  test('tell of facts another process wrote on the same data directory', { timeout: 120_000 }, async () => {
     const { jobs, stop } = await listen(place().running.port)
     const writer = spawn(
       process.execPath,
@@ -62,7 +62,7 @@ describe('live updates', () => {
       { stdio: 'inherit' },
     )
     expect(await once(writer, 'close')).toEqual([0, null])
-    await expect.poll(() => jobs, { timeout: 5000 }).toContain('job-elsewhere')
+    await expect.poll(() => jobs, { timeout: 20_000 }).toContain('job-elsewhere')
     await stop()
   })
 
@@ -73,6 +73,6 @@ describe('live updates', () => {
     const started = performance.now()
     await place().running.close()
     await reading
-    expect(performance.now() - started).toBeLessThan(2000)
+    expect(performance.now() - started).toBeLessThan(10_000)
   })
 })

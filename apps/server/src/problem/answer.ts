@@ -1,4 +1,4 @@
-import { FactRefused } from '@shearline/jobfile'
+import { FactRefused, HandoverRefused } from '@shearline/jobfile'
 import { type Outcome, StoreError } from '@shearline/store'
 import type { Context } from 'hono'
 import { HTTPException } from 'hono/http-exception'
@@ -31,6 +31,12 @@ function problemOf(error: unknown): Problem | null {
       what: error.message,
       where: error.path,
       doNext: 'Correct the value and send it again.',
+    })
+  }
+  if (error instanceof HandoverRefused) {
+    return new Problem(500, 'handover-failed', {
+      what: `The job is sealed, but its document could not be made: ${error.message}`,
+      doNext: 'Seal it once more. The record itself is whole and can be exported.',
     })
   }
   if (error instanceof HTTPException && error.status === 400) {

@@ -2,6 +2,7 @@
 
 import { Cells } from './cells.ts'
 import { guessMapping, type MappingGuess } from './mapping.ts'
+import { isBytesCell, isTime, looksLikeId } from './shape.ts'
 
 /** The beginning of a table, as a mapping dialog shows it. */
 export interface TableSample {
@@ -90,9 +91,25 @@ function sampleWith(bytes: Uint8Array, lines: readonly Line[], delimiter: number
     const guess = guessMapping([header, ...rows])
     const found: TableSample = { delimiter, headerLine: line[2], header, rows, guess }
     if (guess.mapping !== undefined) return found
-    if (rows.length > 0) fallback ??= found
+    if (isTableOfNumbers(header, rows)) fallback ??= found
   }
   return fallback
+}
+
+/**
+ * A table nobody understands is still a table when its rows are as wide as its header and a column holds times,
+ * identifiers or data. Prose with commas in it is not.
+ */
+function isTableOfNumbers(header: readonly string[], rows: readonly (readonly string[])[]): boolean {
+  const whole = rows.filter((row) => row.length === header.length)
+  if (whole.length === 0 || whole.length < rows.length * 0.9) return false
+  return header.some((_, column) => {
+    const fitting = whole.filter((row) => {
+      const cell = row[column]?.trim() ?? ''
+      return cell !== '' && (isTime(cell) || looksLikeId(cell) || isBytesCell(cell))
+    })
+    return fitting.length >= whole.length * 0.8
+  })
 }
 
 /** Most names hold a letter, and no cell is a plain number or a hex word with a digit. */

@@ -15,7 +15,6 @@ export function isDataCell(cell: string, base: DataBase): boolean {
 }
 
 /** Data bytes as hex or decimal numbers. */
-/** One byte, decimal or hex. */
 export function isBytesCell(cell: string): boolean {
   return isDataCell(cell, 16) || isDataCell(cell, 10)
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { type Rehearsal, rehearse, type TeachingPlan } from './index.ts'
-import { EXAMPLE, planWith, readPlan } from './testing/plans.ts'
+import { EXAMPLE, key, planWith, readPlan } from './testing/plans.ts'
 
 const given = (plan: TeachingPlan): Rehearsal => rehearse(plan, { order: 'given' })
 const acceptedAfter = (plan: TeachingPlan): readonly string[] =>

@@ -7,9 +7,9 @@ import { voltsAtCharge } from './open-circuit.ts'
 import type { Battery, Starter, StartOutlook } from './types.ts'
 
 /** Common workshop floor while cranking (from memory). */
-export const STRONG_CRANK_VOLTS = 9.6
+const STRONG_CRANK_VOLTS = 9.6
 /** Below this many cars no longer start (from memory). */
-export const WEAK_CRANK_VOLTS = 8
+const WEAK_CRANK_VOLTS = 8
 
 /** Starter current with a warm engine, amperes. Explanatory page "How many amps should a starter draw". */
 const WARM_AMPERES = {

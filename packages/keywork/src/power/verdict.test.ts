@@ -202,7 +202,9 @@ describe('limits and warnings', () => {
     expect(warnings(ask({ battery: { ...knownBattery, restVolts: 14.1 } }))).toContain('above-full')
     expect(warnings(ask({ battery: { ...knownBattery, restVolts: 11.2 } }))).toContain('deeply-discharged')
     expect(warnings(ask({ battery: { ...knownBattery, hoursAtRest: 1 } }))).toContain('rested-too-short')
-    expect(warnings(ask({ battery: { ...knownBattery, restVolts: 12.7 } }))).toEqual(['support-writes'])
+    expect(warnings(ask({ battery: { ...knownBattery, restVolts: 12.7, ageYears: 1 } }))).toEqual([
+      'support-writes',
+    ])
   })
 
   test('POW-06 two rates that no battery has are left out and named', () => {

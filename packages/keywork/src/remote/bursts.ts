@@ -104,9 +104,10 @@ function repeatInside(sender: Sender, burst: Burst): number | null {
   return firstReturn(agreement, step, period)
 }
 
+const fft: Fft = new Fft(POINTS)
+
 /** Agreement of a signal with itself at each lag up to half its length, 1 when equal. */
 function autocorrelation(signal: Float64Array, points: number): Float64Array {
-  const fft = new Fft(POINTS)
   const spectrum = new Float64Array(2 * POINTS)
   fft.forward(signal, spectrum)
   for (let at = 0; at < POINTS; at += 1) {

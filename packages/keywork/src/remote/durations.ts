@@ -136,6 +136,8 @@ export interface SymbolUnit {
 }
 
 const MOST_SYMBOLS = 12
+/** Durations the fit looks at: an odd stride through more than that. */
+const MOST_FITTED = 999
 const WITHIN = 0.25
 
 /**
@@ -144,13 +146,15 @@ const WITHIN = 0.25
  */
 export function symbolUnit(durationsUs: readonly number[], jitterUs: number): SymbolUnit | null {
   if (durationsUs.length < 6) return null
-  const clusters = clusterDurations(durationsUs, jitterUs)
-  const common = clusters.filter((cluster) => cluster.count >= 0.04 * durationsUs.length)
+  const every = Math.ceil(durationsUs.length / MOST_FITTED) | 1
+  const durations = every === 1 ? durationsUs : durationsUs.filter((_, at) => at % every === 0)
+  const clusters = clusterDurations(durations, jitterUs)
+  const common = clusters.filter((cluster) => cluster.count >= 0.04 * durations.length)
   const shortest = common.reduce((least, cluster) => Math.min(least, cluster.us), Infinity)
   if (!Number.isFinite(shortest)) return null
   let best: SymbolUnit | null = null
   for (const part of [1, 2, 3, 4]) {
-    const unit = fitUnit(durationsUs, shortest / part)
+    const unit = fitUnit(durations, shortest / part)
     // A finer grid always fits better; it must do so clearly, and still be coarser than the jitter.
     if (
       best === null ||

@@ -3,11 +3,11 @@
 import { onOffRuns } from './amplitude-keying.ts'
 import { type Channel, channelGain, noiseShare, openChannel } from './channel.ts'
 import { type Envelope, envelopeOf, type Run, runsUp } from './envelope.ts'
-import { twoToneRuns } from './frequency-keying.ts'
+import { type TwoToneRuns, twoToneRuns } from './frequency-keying.ts'
 import type { LevelMap } from './level-map.ts'
 import type { SampleSource } from './sample-source.ts'
 import type { Lobe } from './segments.ts'
-import { splitTones, type Tones, trackFrequency } from './tones.ts'
+import { doubleWindow, splitTones, type Tones, trackPhase } from './tones.ts'
 
 /** How a sender is keyed. */
 export type Modulation = 'OOK' | '2-FSK' | 'unsure'
@@ -49,6 +49,8 @@ const LEAST_TONE_SHARE = 0.08
 /** With a grid that nearly all spans keep to, less clear tones will do. */
 const GRID_TONES = 1.6
 const GRID_FIT = 0.85
+const LEAST_INDEX = 0.35
+const LEAST_LONGER = 0.02
 const LEAST_PULSES = 6
 /** Level up over level down. */
 const LEAST_CONTRAST = 2
@@ -98,8 +100,9 @@ function tryChannel(
 /** Tries averages from two values to half a millisecond and keeps the one that tells two tones apart best. */
 function clearestTones(channel: Channel, runs: readonly Run[], edge: number): Tones | null {
   let best: Tones | null = null
-  for (let window = 2; window / channel.rateHz < LONGEST_WINDOW_SECONDS; window *= 2) {
-    const tones = splitTones(trackFrequency(channel, runs, window, edge), window)
+  let track = doubleWindow(trackPhase(channel, runs, edge))
+  for (; track.window / channel.rateHz < LONGEST_WINDOW_SECONDS; track = doubleWindow(track)) {
+    const tones = splitTones(track)
     if (tones === null) break
     if (tones.changes < Math.max(LEAST_CHANGES, CHANGES_PER_RUN * tones.runs)) continue
     if (tones.highShare < LEAST_TONE_SHARE || tones.highShare > 1 - LEAST_TONE_SHARE) continue
@@ -121,6 +124,7 @@ function twoTones(
   const measured = twoToneRuns(channel, runs, tones, edge)
   const onGrid = measured.unit !== null && measured.unit.fit >= GRID_FIT
   if (tones.separation < CLEAR_TONES && !onGrid) return null
+  if (isRipple(measured)) return null
   const carrier = (measured.lowHz + measured.highHz) / 2
   const deviation = (measured.highHz - measured.lowHz) / 2
   const gain = (channelGain(channel, carrier - deviation) + channelGain(channel, carrier + deviation)) / 2
@@ -138,6 +142,18 @@ function twoTones(
       weight: run.to - run.from,
     })),
   }
+}
+
+/**
+ * A clipped tone's phase runs in steps: a small fast ripple that alternates for ever. A shift in use turns the phase by
+ * a quarter of a cycle or more a symbol (minimum-shift keying; index 0.5) and carries symbols of more than one length.
+ */
+function isRipple({ unit, lowHz, highHz, highUs, lowUs }: TwoToneRuns): boolean {
+  if (unit === null) return false
+  const index = ((highHz - lowHz) * unit.us) / 1e6
+  const durations = [...highUs, ...lowUs]
+  const longer = durations.filter((us) => us > 1.5 * unit.us).length
+  return index < LEAST_INDEX || longer < Math.max(3, LEAST_LONGER * durations.length)
 }
 
 function onOff(

@@ -8,7 +8,7 @@ import type { IqSamples } from './iq-reader.ts'
 import { findKeyedStretches } from './keyed-stretches.ts'
 import { type LevelMap, mapLevels, POWER_OF_LEVEL } from './level-map.ts'
 import { findQuiet, frameAt, noiseNear, type Quiet } from './noise.ts'
-import { drawPictures } from './pictures.ts'
+import { drawPictures, type RemotePictures } from './pictures.ts'
 import { SampleSource } from './sample-source.ts'
 import { activeFrames } from './segments.ts'
 import { groupSenders, type Sender, spansOf } from './senders.ts'
@@ -93,18 +93,19 @@ export function measureRemote(iq: IqSamples, setting: RecordingSetting): Measure
   }
   const symbolSeconds =
     measured.modulation === '2-FSK' && measured.symbolRate !== null ? 1 / measured.symbolRate : null
-  const pictures = drawPictures({
-    source,
-    map,
-    quiet,
-    active,
-    sampleRateHz: rate,
-    sender: main,
-    bursts,
-    pauseSeconds: pause,
-    symbolSeconds,
-  })
-  return { measurement, pictures }
+  const draw = (): RemotePictures =>
+    drawPictures({
+      source,
+      map,
+      quiet,
+      active,
+      sampleRateHz: rate,
+      sender: main,
+      bursts,
+      pauseSeconds: pause,
+      symbolSeconds,
+    })
+  return { measurement, draw }
 }
 
 function readingFindings(iq: IqSamples, setting: RecordingSetting): RemoteFinding[] {
@@ -129,7 +130,7 @@ function withoutSender(iq: IqSamples, setting: RecordingSetting, findings: Remot
       limits: ['no-sender'],
       findings,
     },
-    pictures: null,
+    draw: () => null,
   }
 }
 

@@ -129,14 +129,16 @@ function waterfallOf({ map, sampleRateHz }: PictureInput, hold: number): Waterfa
   const columns = Math.max(1, Math.ceil(total / sampleRateHz / seconds))
   const rows = Math.min(MOST_ROWS, map.bins)
   const peaks = new Uint8Array(columns * rows)
-  const half = map.bins / 2
+  const rowOf = Uint16Array.from({ length: map.bins }, (_, bin) =>
+    Math.floor((((bin + map.bins / 2) % map.bins) * rows) / map.bins),
+  )
   for (let frame = 0; frame < map.frames; frame += 1) {
     const column = Math.min(
       columns - 1,
       Math.floor((map.frameStart[frame] as number) / sampleRateHz / seconds),
     )
     for (let bin = 0; bin < map.bins; bin += 1) {
-      const row = Math.floor((((bin + half) % map.bins) * rows) / map.bins)
+      const row = rowOf[bin] as number
       const level = map.levels[frame * map.bins + bin] as number
       const at = column * rows + row
       if (level > (peaks[at] as number)) peaks[at] = level

@@ -93,9 +93,9 @@ export interface RemoteMeasurement {
   readonly findings: readonly RemoteFinding[]
 }
 
-/** A measurement and what is drawn of it. */
+/** A measurement and what can be drawn of it. */
 export interface MeasuredRemote {
   readonly measurement: RemoteMeasurement
-  /** null when no sender was found. */
-  readonly pictures: RemotePictures | null
+  /** Draws the pictures from the samples, which are held until then; null when no sender was found. */
+  readonly draw: () => RemotePictures | null
 }

@@ -82,7 +82,7 @@ export function bytesCase(on: UnderTest): void {
       await on.store.writeOwn([note('job-here', 'x')])
       await other.writeOwn([note('job-there', 'x')])
       await expect
-        .poll(() => [...new Set(heard)].sort(), { timeout: 5000 })
+        .poll(() => [...new Set(heard)].sort(), { timeout: 20_000 })
         .toEqual(['job-here', 'job-there'])
       end()
       await other.writeOwn([note('job-later', 'x')])

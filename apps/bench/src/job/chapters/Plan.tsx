@@ -3,6 +3,7 @@ import { useState } from 'react'
 import { Amount } from '../../form/Amount.tsx'
 import { Choice } from '../../form/Choice.tsx'
 import { Words } from '../../form/Words.tsx'
+import { KeyCards } from '../../keys/KeyCards.tsx'
 import { volts } from '../../words/amounts.ts'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
@@ -21,6 +22,7 @@ export function PlanChapter() {
     <>
       <RulePart />
       <FloorPart />
+      <KeyCards origin="new" />
       <Rehearsal />
       {drops && someAbsent && <Consent about="absent-keys-stop" need="consent-absent-keys" />}
     </>

@@ -57,6 +57,7 @@ export const keyWords = {
   'count.source.recording': 'a recording',
 
   'differences.title': 'Not explained yet: {what}',
+  'differences.title.explained': 'Explained: {what}',
   'differences.again': 'Give another reason',
   'differences.reason': 'Reason given: {reason}',
   'differences.means': 'What the numbers mean',

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import type { SceneFact } from '../../demo/scenario.ts'
+import type { SceneFact } from '../../demo/index.ts'
 import type { JobRecord } from '../../record/index.ts'
 import { bareJob, fact, fullJob, sealedJob, vanJob } from '../testing/jobs.ts'
 import { type Block, handoverText, printedTexts, tidy } from './index.ts'

@@ -82,12 +82,14 @@ export function standing(pen: Pen): readonly Block[] {
     pins: pins.map((pin) => say('doc.cylinder-pin', { ...pin })).join('; '),
   })
   const blocks: Block[] = [heading(say('doc.cylinder')), { kind: 'cylinder', alt, pins }]
-  if (state.inLine) return [...blocks, paragraph(say('doc.in-line'))]
+  const points = openPoints(pen)
+  if (state.inLine)
+    return [...blocks, paragraph(say('doc.in-line')), ...(points.length === 0 ? [] : [list(points)])]
   const open = state.tumblers.filter((tumbler) => tumbler.state !== 'in-line')
   return [
     ...blocks,
     strong(say('doc.not-in-line', { count: open.length, sealed: state.seal === null ? 'no' : 'yes' })),
-    list(openPoints(pen)),
+    list(points),
   ]
 }
 

@@ -9,11 +9,6 @@ export function latin1(bytes: Uint8Array, from = 0, to: number = bytes.length): 
   return text
 }
 
-/** Latin-1 text as bytes. */
-export function fromLatin1(text: string): Uint8Array {
-  return Uint8Array.from(text, (character) => character.charCodeAt(0) & 0xff)
-}
-
 /** Text of UTF-8 bytes, or null when they are not UTF-8. */
 export function utf8(bytes: Uint8Array): string | null {
   try {

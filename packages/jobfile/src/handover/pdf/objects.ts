@@ -32,6 +32,7 @@ export type PdfValue = null | boolean | number | Name | Ref | Text | Word | read
 
 const blanks = new Set([0, 9, 10, 12, 13, 32])
 const delimiters = new Set([...'()<>[]{}/%'].map((character) => character.charCodeAt(0)))
+const digits = new Set([...'0123456789'].map((character) => character.charCodeAt(0)))
 /** Deeper nesting than any file of ours has; stops a crafted file from using up the stack. */
 const deepest = 60
 
@@ -103,12 +104,22 @@ export class ObjectReader {
   /** `12 0 R` is one value, not three. */
   #reference(word: string): Ref | null {
     if (!/^\d+$/.test(word)) return null
-    const match = /^\s+\d+\s+R(?![^\s()<>[\]{}/%])/.exec(
-      latin1(this.bytes, this.at, Math.min(this.at + 24, this.bytes.length)),
-    )
-    if (match === null) return null
-    this.at += match[0].length
+    const generation = this.#past(this.at, blanks)
+    const blank = this.#past(generation, digits)
+    const letter = this.#past(blank, blanks)
+    if (generation === this.at || blank === generation || letter === blank) return null
+    const after = this.bytes[letter + 1]
+    if (this.bytes[letter] !== 0x52) return null
+    if (after !== undefined && !blanks.has(after) && !delimiters.has(after)) return null
+    this.at = letter + 1
     return new Ref(Number(word))
+  }
+
+  /** The first place at or after `at` whose byte is not one of `kind`. */
+  #past(at: number, kind: ReadonlySet<number>): number {
+    let place = at
+    while (kind.has(this.bytes[place] ?? -1)) place++
+    return place
   }
 
   #literal(): Text {

@@ -14,6 +14,7 @@ import { bareJob, fonts, type SealedJob, sealedJob } from '../testing/jobs.ts'
 import { maker, partsListed } from './manifest.ts'
 import { placesOf } from './parts.ts'
 
+const openssl = 'openssl'
 let job: SealedJob
 let bytes: Uint8Array
 
@@ -77,7 +78,7 @@ describe('the seal of a document', () => {
         writeFileSync(join(folder, 'manifest.json'), Buffer.from(data, 'latin1'))
         const words =
           'pkeyutl -verify -pubin -keyform DER -inkey key.der -rawin -in manifest.json -sigfile sig'
-        return spawnSync('openssl', words.split(' '), { cwd: folder }).status
+        return spawnSync(openssl, words.split(' '), { cwd: folder }).status
       }
       expect(check(manifest)).toBe(0)
       expect(check(manifest.replace('"version":1', '"version":2'))).not.toBe(0)

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { type Device, factHash, type Sign, treeHeadOfHashes } from '../../chain/index.ts'
-import { type SceneFact, settled, vanAfterSession, vanUntilSession } from '../../demo/scenario.ts'
+import { type SceneFact, settled, vanAfterSession, vanUntilSession } from '../../demo/index.ts'
 import type { BodyInput, Kind } from '../../facts/index.ts'
 import { foldJob } from '../../fold/index.ts'
 import { type JobRecord, makeRecord } from '../../record/index.ts'

@@ -30,6 +30,11 @@ export const EXAMPLE = {
   teach: ['A', 'N'],
 } as const
 
+/** A key on the bench in a state, as JSON. */
+export function key(id: string, state: string, more: object = {}): object {
+  return { id, state, onBench: true, ...more }
+}
+
 /** The example with parts of its rule, and of the whole, replaced. */
 export function planWith(rule: Json, whole: Json = {}): TeachingPlan {
   return readPlan({ ...EXAMPLE, ...whole, rule: { ...EXAMPLE.rule, ...rule } })

@@ -33,8 +33,8 @@ export function runSpin(model: string): SpinRun {
     const options = { cwd: folder, encoding: 'utf8', maxBuffer: 1 << 30 } as const
     execFileSync(SPIN, ['-a', 'model.pml'], options)
     const compiler = COMPILERS.find((each) => existsSync(each)) ?? 'cc'
-    execFileSync(compiler, ['-O2', '-w', '-DSAFETY', '-DNOREDUCE', '-o', 'pan', 'pan.c'], options)
-    execFileSync('/bin/sh', ['-c', './pan -n -w24 -m100000 > out.txt'], options)
+    execFileSync(compiler, ['-O0', '-w', '-DSAFETY', '-DNOREDUCE', '-o', 'pan', 'pan.c'], options)
+    execFileSync('/bin/sh', ['-c', './pan -n -w20 -m100000 > out.txt'], options)
     const lines = readFileSync(join(folder, 'out.txt'), 'utf8').split('\n')
     const number = (pattern: RegExp): number =>
       Number(pattern.exec(lines.find((line) => pattern.test(line)) ?? '')?.[1])
