@@ -3,7 +3,10 @@ import { z } from 'zod'
 /** UTC instant with milliseconds, `2026-11-25T09:12:00.000Z`: readable in court and sorted as text. */
 export const instant = z
   .string()
-  .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/, 'a UTC instant like 2026-11-25T09:12:00.000Z')
+  .regex(
+    /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d:[0-5]\d\.\d{3}Z$/,
+    'a UTC instant like 2026-11-25T09:12:00.000Z',
+  )
 
 /** SHA-256 in lower-case hex. */
 export const sha256Hex = z.string().regex(/^[0-9a-f]{64}$/, '64 lower-case hex digits')

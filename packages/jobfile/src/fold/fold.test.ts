@@ -269,6 +269,11 @@ describe('tumblers', () => {
     const state = await fold(sealed)
     expect(state.inLine).toBe(true)
     expect(state.next.code).toBe('hand-over')
+    const late = await fold([
+      ...sealed,
+      scene(5, 'note-written', { text: 'Written before the seal, sent after it.' }),
+    ])
+    expect(codes(late, 'record')).toEqual(['changed-since-seal'])
     const later = await fold([...sealed, scene(99, 'note-written', { text: 'Customer called back.' })])
     expect(codes(later, 'record')).toEqual(['changed-since-seal'])
   })

@@ -26,7 +26,6 @@ export function foldJob(
   const { scans, faults } = foldScans(collected)
   const opened = collected.last('job-opened')
   const seal = collected.last('document-sealed')
-  const sealedAt = seal === null ? -1 : collected.ordered.findIndex((fact) => fact.id === seal.id)
   const counts = collected.all('key-count-read').map((entry) => entry.body.when)
   const closedWithCount = collected.last('session-closed')?.body.carCount !== undefined
   const known: Known = {
@@ -61,7 +60,8 @@ export function foldJob(
     retention: collected.last('retention-set')?.body ?? null,
     notes: collected.all('note-written').map(({ at, by, body }) => ({ at, by, text: body.text })),
     seal: seal === null ? null : { ...seal.body, at: seal.at, by: seal.by },
-    factsSinceSeal: sealedAt === -1 ? 0 : collected.ordered.length - 1 - sealedAt,
+    // Counted, not by order: a fact written offline before the seal may arrive after it and sort before it.
+    factsSinceSeal: seal === null ? 0 : Math.max(0, own.length - 1 - seal.body.count),
     chainBroken: options.chainBroken ?? false,
     corrections: collected.corrections,
     unknown: collected.unknown,

@@ -15,7 +15,8 @@ export { LOAD_NAMES, type LoadName, NAMED_LOADS } from './named-loads.ts'
 export { type ParsedPower, type PowerRefusal, parsePowerFile } from './parse-power-file.ts'
 export { capacityFromRate, peukertExponent, peukertHours } from './peukert.ts'
 export type { ReadAt, VoltsReading } from './readings.ts'
-export { refit, type TimeLeft, type Watch, type WatchFindingCode, type WatchLevel } from './refit.ts'
+export { refit, type Watch, type WatchFindingCode, type WatchLevel } from './refit.ts'
+export type { TimeLeft } from './time-left.ts'
 export type {
   Band,
   Battery,

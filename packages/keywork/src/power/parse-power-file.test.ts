@@ -152,7 +152,7 @@ describe('reading the file', () => {
         if (!('input' in result)) throw new Error(`${result.path} ${result.what}`)
         expectSound(powerBudget(result.input))
       }),
-      { seed: 42, numRuns: 150 },
+      { seed: 42, numRuns: 80 },
     )
   })
 

@@ -6,22 +6,15 @@ import { runThrough, type Trace, traceFor } from './discharge.ts'
 import { type Possible, possibleBatteries } from './ensemble.ts'
 import { powerLimits } from './limits.ts'
 import { posterior } from './posterior.ts'
-import { type ReadAt, thinned, trendPerMinute, type VoltsReading } from './readings.ts'
+import { type ReadAt, thinned, type VoltsReading } from './readings.ts'
 import { pictureNodes, type Schedule, scheduleOf } from './schedule.ts'
+import { finite, type TimeLeft, trendLeft, widest } from './time-left.ts'
 import type { Band, CurvePoint, PowerInput } from './types.ts'
 
 /** How the volts stand now: amber is below the floor, stop below the stop volts or a battery that cannot go on. */
 export type WatchLevel = 'steady' | 'falling' | 'amber' | 'stop'
 
 export type WatchFindingCode = 'no-readings' | 'readings-left-out' | 'does-not-fit' | 'plan-overrun'
-
-/** Minutes until the floor; null is "not within the plan and four hours more". */
-export interface TimeLeft {
-  /** One possible battery in twenty crosses before this. */
-  readonly low: number | null
-  readonly mid: number | null
-  readonly high: number | null
-}
 
 /** What the watch knows after the readings so far. */
 export interface Watch {
@@ -94,7 +87,7 @@ export function refit(
     if (at <= planMinutes) crossing += fitted.weights[run] as number
   }
   const left = weightedBand(times, fitted.weights)
-  const known = { low: known_(left.low), mid: known_(left.mid), high: known_(left.high) }
+  const known = { low: finite(left.low), mid: finite(left.mid), high: finite(left.high) }
   const trend = fitted.fits
     ? null
     : trendLeft(
@@ -179,27 +172,6 @@ function crossingAfter(
     if (at >= from && (volts[node] as number) + offset < floorVolts) return at
   }
   return Number.POSITIVE_INFINITY
-}
-
-function known_(minutes: number): number | null {
-  return Number.isFinite(minutes) ? minutes : null
-}
-
-/** Minutes to the floor if the readings go on as they do: half as long to twice as long. Null when they do not fall. */
-function trendLeft(recent: readonly VoltsReading[], floorVolts: number): TimeLeft | null {
-  const slope = trendPerMinute(recent)
-  const last = recent.at(-1)
-  if (slope === null || slope >= 0 || last === undefined) return null
-  const mid = Math.max(0, (floorVolts - last.volts) / slope)
-  return { low: mid / 2, mid, high: mid * 2 }
-}
-
-/** The earlier low and mid and the later high of two. */
-function widest(one: TimeLeft, other: TimeLeft): TimeLeft {
-  const earlier = (left: number | null, right: number | null): number | null =>
-    left === null ? right : right === null ? left : Math.min(left, right)
-  const later = one.high === null || other.high === null ? null : Math.max(one.high, other.high)
-  return { low: earlier(one.low, other.low), mid: earlier(one.mid, other.mid), high: later }
 }
 
 function levelOf(

@@ -16,8 +16,9 @@ const numbers = (text: string | undefined): readonly number[] =>
 /** Numbers joined by a hyphen: `12.6-12.8` is two, both positive. */
 const ends = (text: string | undefined): readonly number[] => numbers((text ?? '').replaceAll('-', ' '))
 const chargeBand = (battery: Partial<Battery>) =>
-  powerBudget(plan({ battery: { hoursAtRest: 48, ...battery }, steps: [{ minutes: 1, amperes: 5 }] }))
-    .stateOfCharge
+  powerBudget(
+    plan({ battery: { hoursAtRest: 48, ...battery }, steps: [{ minutes: 1, amperes: 5 }], runs: 1000 }),
+  ).stateOfCharge
 /** The middle battery of a kind: every draw at its middle. */
 const middle = (battery: Partial<Battery>, amperes = 0): Possible =>
   possibleBattery(steady(amperes, 60, battery), () => 0.5)

@@ -85,7 +85,7 @@ describe('verdict', () => {
           expect(less.supplyAmperes).toBe(needed)
         },
       ),
-      { seed: 31, numRuns: 40 },
+      { seed: 31, numRuns: 25 },
     )
   })
 

@@ -76,7 +76,7 @@ const check = (worsen: (given: AnyPlan, by: number) => AnyPlan, seed: number): v
     fc.property(anyPlan, fc.integer({ min: 1, max: 20 }), (given, by) => {
       expectNoBetter(plan(given), plan(worsen(given, by)))
     }),
-    { seed, numRuns: 60 },
+    { seed, numRuns: 40 },
   )
 
 describe('never better for it', () => {
@@ -149,7 +149,7 @@ describe('never better for it', () => {
         // With a supply a longer wait charges, so the least supply may well be smaller.
         expectNoBetter(plan({ ...bare, steps }), plan({ ...bare, steps: longer }), false)
       }),
-      { seed: 27, numRuns: 60 },
+      { seed: 27, numRuns: 40 },
     )
   })
 
