@@ -2,7 +2,9 @@
 import { Command, CommanderError } from 'commander'
 import { addDecode } from './commands/decode.ts'
 import { addDemo } from './commands/demo.ts'
+import { addFaults } from './commands/faults.ts'
 import { addJob } from './commands/job.ts'
+import { addRehearse } from './commands/rehearse.ts'
 import { addScans } from './commands/scans.ts'
 import { addServe } from './commands/serve.ts'
 import { addVerify } from './commands/verify.ts'
@@ -19,6 +21,8 @@ export function buildProgram(): Command {
   addDecode(program)
   addScans(program)
   addVin(program)
+  addFaults(program)
+  addRehearse(program)
   addJob(program)
   addVerify(program)
   addDemo(program)

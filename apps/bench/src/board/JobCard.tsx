@@ -15,17 +15,17 @@ export function JobCard({ summary }: { readonly summary: JobSummary }) {
     <a className={css.card} href={addressOf({ page: 'job', job })}>
       <span className={css.thumb}>
         <Thumbnail summary={summary} />
-      </span>
-      <span className={css.cardTop}>
-        <span className={css.cardTitle}>{title}</span>
         {summary.demo && <span className={css.invented}>{t('board.invented')}</span>}
       </span>
-      <span className={css.quiet}>
-        {vehicle} {vinTail !== '' && <code>…{vinTail}</code>}
-      </span>
-      <span className={css.quiet}>
-        {t('board.where', { place, when })}
-        {zone !== ownZone() && ` (${zone.split('/').at(-1)?.replaceAll('_', ' ') ?? zone})`}
+      <span className={css.cardWords}>
+        <span className={css.cardTitle}>{title}</span>
+        <span className={css.quiet}>
+          {vehicle} {vinTail !== '' && <code>…{vinTail}</code>}
+        </span>
+        <span className={css.quiet}>
+          {t('board.where', { place, when })}
+          {zone !== ownZone() && ` (${zone.split('/').at(-1)?.replaceAll('_', ' ') ?? zone})`}
+        </span>
       </span>
       <span className={css.next}>
         <span className={css.nextChapter}>{chapterWord(summary.next.chapter)}</span>

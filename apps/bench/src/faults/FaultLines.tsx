@@ -24,6 +24,18 @@ const classes: readonly FaultClass[] = [
 export function FaultLines() {
   const { state } = useDesk()
   const taken = phases.filter((phase) => state.scans.some((scan) => scan.phase === phase))
+  if (taken.every((phase) => phase === 'before')) {
+    // With one scan there is nothing to compare: what was there is shown, and nothing is claimed of it.
+    return (
+      <ul className={css.lines}>
+        {state.faults.faults.map((line) => (
+          <li key={`${line.unit} ${line.code}`}>
+            <Line line={line} taken={taken} settle={false} />
+          </li>
+        ))}
+      </ul>
+    )
+  }
   return (
     <div className={css.groups}>
       {classes.map((name) => {
@@ -38,7 +50,7 @@ export function FaultLines() {
             <ul className={css.lines}>
               {lines.map((line) => (
                 <li key={`${line.unit} ${line.code}`}>
-                  <Line line={line} taken={taken} />
+                  <Line line={line} taken={taken} settle />
                 </li>
               ))}
             </ul>
@@ -49,7 +61,15 @@ export function FaultLines() {
   )
 }
 
-function Line({ line, taken }: { readonly line: FaultLine; readonly taken: readonly ScanPhase[] }) {
+function Line({
+  line,
+  taken,
+  settle,
+}: {
+  readonly line: FaultLine
+  readonly taken: readonly ScanPhase[]
+  readonly settle: boolean
+}) {
   const { state } = useDesk()
   const known = state.acknowledged.find((one) => one.unit === line.unit && one.code === line.code)
   return (
@@ -78,6 +98,7 @@ function Line({ line, taken }: { readonly line: FaultLine; readonly taken: reado
       {known !== undefined ? (
         <p className={css.known}>{t('faults.known', { signer: known.signer, words: known.words })}</p>
       ) : (
+        settle &&
         line.needsAttention && (
           <>
             <Acknowledge unit={line.unit} code={line.code} />

@@ -1,5 +1,7 @@
 /** @module The server's API as the bench uses it: small, typed, every refusal with a code and what to do. */
-import type { Device, Fact, JobSummary } from '@shearline/jobfile'
+import type { Device, Fact } from '@shearline/jobfile'
+import type { Api } from '@shearline/server/api-type'
+import { type ClientResponse, hc } from 'hono/client'
 
 /** The one error shape of the server. */
 export interface Refusal {
@@ -32,31 +34,26 @@ export class Unreachable extends Error {
   }
 }
 
-async function call<T>(path: string, options: RequestInit = {}): Promise<T> {
-  let response: Response
+const api = hc<Api>('').api
+
+/** Waits for an answer and reads it; what the server refuses or cannot do is thrown in two kinds. */
+async function read<R extends ClientResponse<unknown>>(asked: Promise<R>): Promise<AnswerOf<R>> {
+  let response: R
   try {
-    response = await fetch(`/api${path}`, { ...options, headers: headersOf(options) })
+    response = await asked
   } catch {
     throw new Unreachable('no connection')
   }
   if (response.status >= 500 || response.status === 429) throw new Unreachable(String(response.status))
-  if (!response.ok) {
-    const answer: unknown = await response.json().catch(() => null)
-    throw new Refused(response.status, readRefusal(answer, response.status), answer)
-  }
-  if (response.status === 204) return undefined as T
-  try {
-    return (await response.json()) as T
-  } catch {
-    // A gateway or captive portal that answers with a page is not our server.
-    throw new Unreachable('unreadable answer')
-  }
+  const answer: unknown = await response.json().catch(() => undefined)
+  if (!response.ok) throw new Refused(response.status, readRefusal(answer, response.status), answer)
+  // A gateway or captive portal that answers with a page is not our server.
+  if (answer === undefined) throw new Unreachable('unreadable answer')
+  return answer as AnswerOf<R>
 }
 
-function headersOf(options: RequestInit): HeadersInit {
-  const base = { accept: 'application/json', ...(options.headers as Record<string, string> | undefined) }
-  return typeof options.body === 'string' ? { ...base, 'content-type': 'application/json' } : base
-}
+/** What a route answers when all is well. */
+type AnswerOf<R> = R extends ClientResponse<infer T, 200, string> ? T : never
 
 function readRefusal(answer: unknown, status: number): Refusal {
   if (typeof answer === 'object' && answer !== null && 'error' in answer) {
@@ -68,36 +65,28 @@ function readRefusal(answer: unknown, status: number): Refusal {
   return { code: `http-${status}`, what: `${status}`, doNext: '' }
 }
 
-function post(body: unknown): RequestInit {
-  return { method: 'POST', body: JSON.stringify(body) }
-}
-
-const of = (job: string): string => `/jobs/${encodeURIComponent(job)}`
-
-/** What the bench asks of the server, one function per route. */
+/** What the bench asks of the server, one function per route, typed by the server's own description. */
 export const remote = {
-  health: () => call<{ ok: boolean; version: string; device: Device }>('/health'),
-  devices: () => call<{ devices: Device[] }>('/devices'),
-  enrol: (device: Device) => call<unknown>('/devices', post(device)),
-  sendFacts: (facts: readonly Fact[]) =>
-    call<{ accepted: number; already: number }>('/facts', post({ facts })),
-  jobs: () => call<{ jobs: JobSummary[] }>('/jobs'),
-  facts: (job: string) => call<{ facts: Fact[]; devices: Device[] }>(`${of(job)}/facts`),
-  seal: (job: string, body: { language: string; by: string; evenIfNotReady: boolean }) =>
-    call<{ document: { sha256: string; bytes: number }; ready: boolean }>(`${of(job)}/seal`, post(body)),
+  enrol: (device: Device) => read(api.devices.$post({ json: device })),
+  sendFacts: (facts: readonly Fact[]) => read(api.facts.$post({ json: { facts: [...facts] } })),
+  jobs: () => read(api.jobs.$get()),
+  facts: (job: string) => read(api.jobs[':job'].facts.$get({ param: { job } })),
+  seal: (job: string, json: { language: string; by: string; evenIfNotReady: boolean }) =>
+    read(api.jobs[':job'].seal.$post({ param: { job }, json })),
   hasBlob: async (sha256: string): Promise<boolean> => {
     const response = await fetch(`/api/blobs/${sha256}`, { method: 'HEAD' }).catch(() => null)
     return response?.ok ?? false
   },
   sendBlob: (sha256: string, blob: Blob) =>
-    call<unknown>(`/blobs/${sha256}`, {
-      method: 'PUT',
-      body: blob,
-      headers: { 'content-type': 'application/octet-stream' },
-    }),
+    read(
+      api.blobs[':sha256'].$put(
+        { param: { sha256 } },
+        { init: { body: blob, headers: { 'content-type': blob.type || 'application/octet-stream' } } },
+      ),
+    ),
 }
 
 /** Where the sealed document of a job opens. */
 export function documentAddress(job: string): string {
-  return `/api${of(job)}/document`
+  return `/api/jobs/${encodeURIComponent(job)}/document`
 }

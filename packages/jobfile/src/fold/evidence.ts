@@ -1,12 +1,5 @@
-import {
-  compareScans,
-  type FaultComparison,
-  readVin,
-  type Scan,
-  type WorkEvent,
-  type WorkEventKind,
-} from '@shearline/keywork'
-import type { Body } from '../facts/index.ts'
+import { compareScans, type FaultComparison, readVin, type Scan, type WorkEvent } from '@shearline/keywork'
+import { workEventsOf } from '../intake/work-events.ts'
 import type { Collected } from './collect.ts'
 import type { JobState, SupplyReading, VinOnRecord } from './state.ts'
 
@@ -28,20 +21,6 @@ export function foldScans(facts: Collected): { scans: readonly Scan[]; faults: F
   return { scans, faults: compareScans(scans, { events: workEvents(facts), roles }) }
 }
 
-/** Recordings whose clock counts from 1970 share one clock with each other; others count from power-up. */
-const epochSeconds = 1_000_000_000
-
-const eventKinds: Readonly<
-  Record<Body<'recording-attached'>['events'][number]['what'], WorkEventKind | null>
-> = {
-  'session-opened': null,
-  reset: 'reset',
-  muted: 'muted',
-  'faults-cleared': 'cleared',
-  refused: null,
-  'supply-low': 'supply-low',
-}
-
 /** What the work did to the car: seen in recordings made after the first scan, or recorded as facts. */
 function workEvents(facts: Collected): readonly WorkEvent[] {
   const events: WorkEvent[] = []
@@ -50,17 +29,7 @@ function workEvents(facts: Collected): readonly WorkEvent[] {
     const scans = phasesOf(body.blob)
     // A recording that only holds the scan before is not the work.
     if (scans.length > 0 && scans.every((entry) => entry.body.phase === 'before')) continue
-    for (const event of body.events) {
-      const kind = eventKinds[event.what]
-      if (kind === null) continue
-      const time = Number(event.time) >= epochSeconds ? event.time : null
-      events.push({
-        kind,
-        unit: event.unit,
-        time,
-        evidence: `${body.name}, ${event.time} s${event.detail === undefined ? '' : `, ${event.detail}`}`,
-      })
-    }
+    events.push(...workEventsOf(body))
   }
   const opened = facts.last('session-opened')
   if (opened !== null)

@@ -13,6 +13,8 @@ import type { BodyInput, Kind } from '../facts/index.ts'
 import { EventGatherer } from './events.ts'
 import { ScanGatherer } from './scan.ts'
 
+export { workEventsOf } from './work-events.ts'
+
 /** A fact body with its kind, not yet signed. */
 export type IntakeFact = { readonly [K in Kind]: { readonly kind: K; readonly body: BodyInput<K> } }[Kind]
 

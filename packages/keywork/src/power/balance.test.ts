@@ -49,7 +49,7 @@ function traced(
 
 const nodesOf = ({ schedule }: Run): readonly number[] =>
   Array.from({ length: schedule.count }, (_, node) => node)
-const at = (values: Float64Array | Int32Array, node: number): number => values[node] ?? Number.NaN
+const at = (values: ArrayLike<number>, node: number): number => values[node] ?? Number.NaN
 
 describe('balance', () => {
   test('POW-15 what flows to the load comes from battery and supply, at every time', () => {
@@ -149,7 +149,7 @@ describe('an independent numerical integration (Runge-Kutta, one second)', () =>
     const input = plan({ steps })
     const schedule = scheduleOf(input.steps)
     const trace = traceFor(schedule)
-    const loads = Float64Array.from(steps, (step) => step.amperes)
+    const loads = steps.map((step) => step.amperes)
     runThrough({ ...battery, loads }, schedule, feed, trace, Number.NEGATIVE_INFINITY)
     const fine = integrateFinely(battery, steps, feed)
     let volts = 0

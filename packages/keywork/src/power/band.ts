@@ -22,7 +22,7 @@ export function weightedBand(values: Float64Array, weights: Float64Array): Band 
     let sum = 0
     for (const index of order) {
       sum += weights[index] ?? 0
-      if (sum >= share * total) return values[index] ?? Number.NaN
+      if (sum >= share * total * (1 - 1e-9)) return values[index] ?? Number.NaN
     }
     return values[order.at(-1) ?? 0] ?? Number.NaN
   }

@@ -40,7 +40,7 @@ export interface Possible {
   /** 0 to 1, for the starter. */
   readonly starterDraw: number
   /** Amperes of each step. */
-  readonly loads: Float64Array
+  readonly loads: readonly number[]
 }
 
 const CAR_CAPACITY = { low: 35, high: 110 } as const
@@ -150,7 +150,7 @@ export function possibleBattery(input: PowerInput, draw: Draw): Possible {
     supplyShare: supplyShare(draw('supply')),
     coldKelvin,
     starterDraw: draw('starter'),
-    loads: Float64Array.from(input.steps, (step) => loadOf(step, draw)),
+    loads: input.steps.map((step) => loadOf(step, draw)),
   }
 }
 

@@ -125,7 +125,7 @@ describe('Peukert', () => {
         shift: 0,
         peukert: k,
         kneeVolts: 1.2,
-        loads: Float64Array.of(amperes),
+        loads: [amperes],
       }
       const schedule = scheduleOf(input.steps)
       const trace = traceFor(schedule)

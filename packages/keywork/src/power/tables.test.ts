@@ -253,7 +253,7 @@ describe('capacity, resistance and the rated end', () => {
       const trace = traceFor(schedule)
       const kneeVolts = voltsAtCharge(battery.curve, 0) - KINDS[kind].ratedEndVolts - 0.05
       runThrough(
-        { ...battery, kneeVolts, loads: Float64Array.of(3.5) },
+        { ...battery, kneeVolts, loads: [3.5] },
         schedule,
         null,
         trace,

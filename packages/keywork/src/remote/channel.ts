@@ -3,7 +3,7 @@
 import type { SampleSource } from './sample-source.ts'
 
 /** Samples converted at a time. */
-const CHUNK = 8192
+const CHUNK = 2048
 
 /** A stretch of one channel. */
 export interface Channel {

@@ -10,9 +10,10 @@ import type { Burst } from './bursts.ts'
 import { type Channel, openChannel } from './channel.ts'
 import { envelopeOf, type Run, runsUp } from './envelope.ts'
 import { type LevelMap, levelSteps, POWER_OF_LEVEL } from './level-map.ts'
-import { frameAt, type Quiet } from './noise.ts'
-import type { SampleSource } from './sample-source.ts'
+import { frameAt } from './noise.ts'
+import type { MeasuringContext } from './sender-measurement.ts'
 import type { Sender } from './senders.ts'
+import type { SenderMeasurement } from './types.ts'
 
 /** Power over frequency, strongest bin of the burst at 0 dB; frequencies from the recording's centre. */
 export interface SpectrumPicture {
@@ -61,27 +62,23 @@ const LOWEST_DB = -80
 const OUTLINE_POINTS = 200
 const OUTLINE_LEAD = 0.05
 const SYMBOLS_HELD = 16
+const SLOWEST_SYMBOLS = 300
+const UNSURE_HOLD_SECONDS = 0.1
 const LEAST_PULSES = 16
 const PULSE_POINTS = 120
 const PULSE_SECONDS = 0.3
 
 /** What the pictures are drawn from. */
-export interface PictureInput {
-  readonly source: SampleSource
-  readonly map: LevelMap
-  readonly quiet: Quiet
-  readonly active: Uint8Array
-  readonly sampleRateHz: number
+export interface PictureInput extends MeasuringContext {
   readonly sender: Sender
+  readonly measured: SenderMeasurement
   readonly bursts: readonly Burst[]
   readonly pauseSeconds: number
-  /** 2-FSK: seconds of one symbol. */
-  readonly symbolSeconds: number | null
 }
 
 /** Draws all four. */
 export function drawPictures(input: PictureInput): RemotePictures {
-  const hold = Math.max(input.pauseSeconds, SYMBOLS_HELD * (input.symbolSeconds ?? 0))
+  const hold = holdSeconds(input)
   return {
     spectrum: spectrumOf(input),
     waterfall: waterfallOf(input, hold),
@@ -90,11 +87,18 @@ export function drawPictures(input: PictureInput): RemotePictures {
   }
 }
 
-function spectrumOf({ map, quiet, sender, sampleRateHz, active }: PictureInput): SpectrumPicture {
+/** Time over which peaks are held. A sender whose keying is not understood is held for long. */
+function holdSeconds({ measured, pauseSeconds }: PictureInput): number {
+  if (measured.modulation === 'unsure') return Math.max(pauseSeconds, UNSURE_HOLD_SECONDS)
+  const symbol = measured.modulation === '2-FSK' ? 1 / (measured.symbolRate ?? SLOWEST_SYMBOLS) : 0
+  return Math.max(pauseSeconds, SYMBOLS_HELD * symbol)
+}
+
+function spectrumOf({ map, quiet, sender, setting, active }: PictureInput): SpectrumPicture {
   const burst = new Float64Array(map.bins)
   for (const stretch of sender.stretches) {
-    const first = frameAt(map, (stretch.spans[0]?.fromSeconds ?? 0) * sampleRateHz)
-    const last = frameAt(map, (stretch.spans.at(-1)?.toSeconds ?? 0) * sampleRateHz)
+    const first = frameAt(map, (stretch.spans[0]?.fromSeconds ?? 0) * setting.sampleRateHz)
+    const last = frameAt(map, (stretch.spans.at(-1)?.toSeconds ?? 0) * setting.sampleRateHz)
     for (let frame = first; frame <= last; frame += 1) if (active[frame] === 1) addFrame(burst, map, frame)
   }
   const still = new Float64Array(map.bins)
@@ -123,10 +127,10 @@ function addFrame(sum: Float64Array, map: LevelMap, frame: number): void {
     sum[bin] = (sum[bin] as number) + (POWER_OF_LEVEL[map.levels[frame * map.bins + bin] as number] as number)
 }
 
-function waterfallOf({ map, sampleRateHz }: PictureInput, hold: number): WaterfallPicture {
+function waterfallOf({ map, setting }: PictureInput, hold: number): WaterfallPicture {
   const total = map.frames === 0 ? 0 : (map.frameStart[map.frames - 1] as number) + map.bins
-  const seconds = Math.max(hold, total / sampleRateHz / MOST_COLUMNS)
-  const columns = Math.max(1, Math.ceil(total / sampleRateHz / seconds))
+  const seconds = Math.max(hold, total / setting.sampleRateHz / MOST_COLUMNS)
+  const columns = Math.max(1, Math.ceil(total / setting.sampleRateHz / seconds))
   const rows = Math.min(MOST_ROWS, map.bins)
   const peaks = new Uint8Array(columns * rows)
   const rowOf = Uint16Array.from({ length: map.bins }, (_, bin) =>
@@ -135,7 +139,7 @@ function waterfallOf({ map, sampleRateHz }: PictureInput, hold: number): Waterfa
   for (let frame = 0; frame < map.frames; frame += 1) {
     const column = Math.min(
       columns - 1,
-      Math.floor((map.frameStart[frame] as number) / sampleRateHz / seconds),
+      Math.floor((map.frameStart[frame] as number) / setting.sampleRateHz / seconds),
     )
     for (let bin = 0; bin < map.bins; bin += 1) {
       const row = rowOf[bin] as number
@@ -151,30 +155,30 @@ function waterfallOf({ map, sampleRateHz }: PictureInput, hold: number): Waterfa
     columns,
     rows,
     secondsPerColumn: seconds,
-    lowHz: -sampleRateHz / 2,
-    highHz: sampleRateHz / 2,
+    lowHz: -setting.sampleRateHz / 2,
+    highHz: setting.sampleRateHz / 2,
     lowestDb: LOWEST_DB,
     levels,
   }
 }
 
 /** The longest burst: highest level near the carrier per point, held and let go again over `hold`. */
-function outlineOf({ map, sender, bursts, sampleRateHz }: PictureInput, hold: number): OutlinePicture {
+function outlineOf({ map, sender, bursts, setting }: PictureInput, hold: number): OutlinePicture {
   const burst = bursts.reduce(
     (most, next) => (next.toSeconds - next.fromSeconds > most.toSeconds - most.fromSeconds ? next : most),
     bursts[0] ?? { fromSeconds: 0, toSeconds: 0 },
   )
   const length = burst.toSeconds - burst.fromSeconds
-  const lead = Math.max(OUTLINE_LEAD * length, map.bins / sampleRateHz)
-  const point = Math.max((length + 2 * lead) / OUTLINE_POINTS, map.bins / sampleRateHz)
+  const lead = Math.max(OUTLINE_LEAD * length, map.bins / setting.sampleRateHz)
+  const point = Math.max((length + 2 * lead) / OUTLINE_POINTS, map.bins / setting.sampleRateHz)
   const count = Math.max(1, Math.ceil((length + 2 * lead) / point))
   const reach = Math.ceil(hold / point)
   const levels = new Uint8Array(count + 2 * reach)
   const near = nearBins(map, sender)
   const from = burst.fromSeconds - lead - reach * point
-  const last = frameAt(map, (from + levels.length * point) * sampleRateHz)
-  for (let frame = frameAt(map, Math.max(0, from) * sampleRateHz); frame <= last; frame += 1) {
-    const at = Math.floor(((map.frameStart[frame] ?? 0) / sampleRateHz - from) / point)
+  const last = frameAt(map, (from + levels.length * point) * setting.sampleRateHz)
+  for (let frame = frameAt(map, Math.max(0, from) * setting.sampleRateHz); frame <= last; frame += 1) {
+    const at = Math.floor(((map.frameStart[frame] ?? 0) / setting.sampleRateHz - from) / point)
     if (at < 0 || at >= levels.length) continue
     for (const bin of near)
       levels[at] = Math.max(levels[at] as number, map.levels[frame * map.bins + bin] as number)
@@ -208,15 +212,15 @@ function slide(levels: Uint8Array, reach: number, pick: (a: number, b: number) =
 }
 
 /** Mean envelope around the rising edges of the strongest stretch. */
-function averagePulse({ source, map, sampleRateHz, sender }: PictureInput): PulsePicture | null {
+function averagePulse({ source, map, setting, sender }: PictureInput): PulsePicture | null {
   const stretch = sender.stretches.toSorted((a, b) => b.spans.length - a.spans.length)[0]
   if (sender.modulation !== 'OOK' || stretch === undefined || stretch.spans.length < LEAST_PULSES) return null
-  const from = Math.floor((stretch.spans[0]?.fromSeconds ?? 0) * sampleRateHz) - 4 * map.bins
-  const to = Math.ceil((stretch.spans.at(-1)?.toSeconds ?? 0) * sampleRateHz) + 4 * map.bins
-  const count = Math.min(to - from, Math.round(PULSE_SECONDS * sampleRateHz))
+  const from = Math.floor((stretch.spans[0]?.fromSeconds ?? 0) * setting.sampleRateHz) - 4 * map.bins
+  const to = Math.ceil((stretch.spans.at(-1)?.toSeconds ?? 0) * setting.sampleRateHz) + 4 * map.bins
+  const count = Math.min(to - from, Math.round(PULSE_SECONDS * setting.sampleRateHz))
   const channel = openChannel(
     source,
-    sampleRateHz,
+    setting.sampleRateHz,
     from,
     count,
     stretch.carrierHz,

@@ -27,7 +27,7 @@ export function FaultsChapter() {
         <TypedScan phases={['after', 'cleared', 'cycled']} />
       </Part>
       {state.faults.faults.length > 0 && (
-        <Part title={t('faults.lines')}>
+        <Part title={after ? t('faults.lines') : t('faults.so-far')}>
           <FaultLines />
         </Part>
       )}

@@ -60,6 +60,7 @@ export const recordingWords = {
   'scan.record': 'Record this unit',
 
   'faults.lines': 'Every fault, scan by scan',
+  'faults.so-far': 'Reported so far',
   'faults.none': 'No control unit reported a fault.',
   'faults.unit': 'control unit {unit}',
   'faults.acknowledge': 'Let the customer acknowledge it',

@@ -1,0 +1,69 @@
+/** @module A sender's durations over all its stretches: groups, symbol length, and the pause that parts its bursts. */
+
+import { pauseSeconds } from './bursts.ts'
+import { type CountedCluster, clusterDurations, type SymbolUnit, symbolUnit } from './durations.ts'
+import type { Sender } from './senders.ts'
+
+/** Durations of one sender in microseconds. */
+export interface SenderTiming {
+  readonly pulsesUs: readonly number[]
+  /** Pauses between bursts are not among them. */
+  readonly gapsUs: readonly number[]
+  readonly jitterUs: number
+  readonly pauseSeconds: number
+  readonly pulses: readonly CountedCluster[]
+  readonly gaps: readonly CountedCluster[]
+  readonly unit: SymbolUnit | null
+  /** The durations are whole multiples of `unit`. */
+  readonly onGrid: boolean
+}
+
+const OOK_GRID_FIT = 0.9
+const OOK_GRID_ERROR = 0.12
+
+/** Puts a sender's durations together. */
+export function timingOf(sender: Sender): SenderTiming {
+  const pause = pauseSeconds(sender)
+  const jitterUs = Math.max(...sender.stretches.map((stretch) => stretch.jitterUs))
+  const pulsesUs = sender.stretches.flatMap((stretch) => stretch.pulsesUs)
+  const gapsUs = sender.stretches.flatMap((stretch) => stretch.gapsUs).filter((us) => us < pause * 1e6)
+  const unit = symbolUnit([...pulsesUs, ...gapsUs], jitterUs)
+  return {
+    pulsesUs,
+    gapsUs,
+    jitterUs,
+    pauseSeconds: pause,
+    pulses: clusterDurations(pulsesUs, jitterUs),
+    gaps: clusterDurations(gapsUs, jitterUs),
+    unit,
+    onGrid:
+      unit !== null &&
+      (sender.modulation === '2-FSK' || (unit.fit >= OOK_GRID_FIT && unit.error <= OOK_GRID_ERROR)),
+  }
+}
+
+/** Kinds of pulse more than a coder makes, and the share of durations that belong to no kind. */
+const MANY_KINDS = 4
+const KIND_SHARE = 0.03
+const MOST_STRAY = 0.15
+
+/** Many kinds of pulse off any grid, or many durations of no kind: two senders in one channel. */
+export function looksMixed(timing: SenderTiming): boolean {
+  const { pulses, gaps, pulsesUs, gapsUs, jitterUs } = timing
+  const kinds = pulses.filter((cluster) => cluster.count >= KIND_SHARE * pulsesUs.length).length
+  const stray =
+    (strayCount(pulses, pulsesUs, jitterUs) + strayCount(gaps, gapsUs, jitterUs)) /
+    Math.max(1, pulsesUs.length + gapsUs.length)
+  return (kinds >= MANY_KINDS && !timing.onGrid) || stray > MOST_STRAY
+}
+
+function strayCount(
+  clusters: readonly CountedCluster[],
+  durations: readonly number[],
+  jitterUs: number,
+): number {
+  let stray = 0
+  for (const us of durations)
+    if (!clusters.some((cluster) => Math.abs(us - cluster.us) < 0.12 * cluster.us + 2 * jitterUs)) stray += 1
+  return stray
+}
