@@ -4,11 +4,13 @@ import { defineConfig } from 'vite'
 /** The engines declare no side effects: a page that uses one function of them must not carry the rest. */
 const engines = /[\\/]packages[\\/](bus|keywork|jobfile)[\\/]src[\\/]/
 
+const treeshake = { moduleSideEffects: (id: string) => !engines.test(id) }
+
 export default defineConfig({
   base: './',
   plugins: [react()],
   resolve: { conditions: ['@shearline/source', 'module', 'browser', 'development|production'] },
-  worker: { format: 'es' },
+  worker: { format: 'es', rolldownOptions: { treeshake } },
   build: {
     outDir: 'dist',
     target: 'es2023',
@@ -16,7 +18,7 @@ export default defineConfig({
     // A strict content policy allows no data: addresses for code, styles or fonts.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !engines.test(id) } },
+    rolldownOptions: { treeshake },
   },
   server: { proxy: { '/api': 'http://127.0.0.1:4700' } },
 })

@@ -10,7 +10,8 @@ import { chosenTheme, showTheme } from './tokens/theme.ts'
 showTheme(chosenTheme())
 
 const place = document.getElementById('bench')
-if (place === null) throw new Error('The page has no place for the bench: index.html must hold an element "bench".')
+if (place === null)
+  throw new Error('The page has no place for the bench: index.html must hold an element "bench".')
 createRoot(place).render(
   <StrictMode>
     <App />

@@ -6,7 +6,7 @@ import { t } from '../words/index.ts'
 import css from './app.module.css'
 import { Header } from './Header.tsx'
 import { Mishap } from './Mishap.tsx'
-import { type Route, readRoute, useRoute } from './route.ts'
+import { addressOf, type Route, readRoute, useRoute } from './route.ts'
 
 const JobPage = lazy(() => import('../job/JobPage.tsx'))
 const NewJob = lazy(() => import('../board/NewJob.tsx'))
@@ -23,23 +23,20 @@ export function App() {
       return now.page === 'job' ? now.job : null
     })
   }, [])
-  const place = JSON.stringify(route)
-  const { page } = route
-  const first = useRef(true)
+  const place = addressOf(route)
+  const shown = useRef(place)
   useEffect(() => {
-    document.title = t(`title.${page}`)
-    if (first.current) first.current = false
-    else main.current?.focus()
+    document.title = t(`title.${route.page}`)
+    if (shown.current === place) return
+    shown.current = place
+    main.current?.focus()
     scrollTo(0, 0)
-  }, [place, page])
+  }, [place, route.page])
   return (
     <>
-      <a className={css.skip} href="#bench-main" onClick={(event) => {
-        event.preventDefault()
-        main.current?.focus()
-      }}>
+      <button type="button" className={css.skip} onClick={() => main.current?.focus()}>
         {t('app.skip')}
-      </a>
+      </button>
       <Header route={route} />
       <main id="bench-main" className={css.main} ref={main} tabIndex={-1}>
         <Mishap key={place}>

@@ -17,9 +17,18 @@ export function SendingSign() {
     <a className={css.sending} href={addressOf({ page: 'device' })} data-state={sending.state}>
       <svg className={css.sendingShape} viewBox="0 0 24 16" aria-hidden="true">
         <rect x="1" y="3" width="9" height="10" rx="2" className={css.kept} />
-        <rect x="14" y="3" width="9" height="10" rx="2" className={sending.state === 'sent' ? css.kept : css.notYet} />
+        <rect
+          x="14"
+          y="3"
+          width="9"
+          height="10"
+          rx="2"
+          className={sending.state === 'sent' ? css.kept : css.notYet}
+        />
       </svg>
-      <span role="status">{sending.state === 'refused' ? t('sending.refused') : t(`sending.${sending.state}`, { count })}</span>
+      <span role="status">
+        {sending.state === 'refused' ? t('sending.refused') : t(`sending.${sending.state}`, { count })}
+      </span>
     </a>
   )
 }

@@ -1,7 +1,7 @@
 import type { JobSummary } from '@shearline/jobfile'
 import { addressOf } from '../app/route.ts'
 import { t } from '../words/index.ts'
-import { dayKey, day, ownZone } from '../words/instants.ts'
+import { day, dayKey, ownZone } from '../words/instants.ts'
 import css from './board.module.css'
 import { JobCard } from './JobCard.tsx'
 import { useSummaries } from './useSummaries.ts'

@@ -3,7 +3,7 @@ import { addressOf } from '../app/route.ts'
 import { Thumbnail } from '../cylinder/Thumbnail.tsx'
 import { chapterWord, nextWords } from '../words/engine.ts'
 import { t } from '../words/index.ts'
-import { clock, dayKey, day, ownZone } from '../words/instants.ts'
+import { clock, day, dayKey, ownZone } from '../words/instants.ts'
 import css from './board.module.css'
 
 /** One job on the board: its cylinder, where and which car, when it last moved, and the one next step. */

@@ -1,7 +1,7 @@
 import type { Tumbler, TumblerName } from '@shearline/jobfile'
 import { useId } from 'react'
-import { t } from '../words/index.ts'
 import { tumblerWord } from '../words/engine.ts'
+import { t } from '../words/index.ts'
 import css from './cylinder.module.css'
 import { Glyph } from './Glyph.tsx'
 import { bladePath, height, jointOffset, shear, wellCentre, width } from './geometry.ts'
@@ -33,7 +33,13 @@ export function Cylinder({
       <div className={inLine ? `${css.stage} ${css.turned}` : css.stage}>
         <svg className={css.picture} viewBox={box} aria-hidden="true">
           <defs>
-            <pattern id={hatch} width="13" height="13" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <pattern
+              id={hatch}
+              width="13"
+              height="13"
+              patternUnits="userSpaceOnUse"
+              patternTransform="rotate(45)"
+            >
               <path className={css.hatch} d="M0 0V13" />
             </pattern>
           </defs>
@@ -43,7 +49,10 @@ export function Cylinder({
           ))}
         </svg>
         <svg className={`${css.picture} ${css.plug}`} viewBox={box} aria-hidden="true">
-          <path className={css.plugBody} d={`M24 ${shear}H776V${height - 34}a20 20 0 0 1-20 20H44a20 20 0 0 1-20-20Z`} />
+          <path
+            className={css.plugBody}
+            d={`M24 ${shear}H776V${height - 34}a20 20 0 0 1-20 20H44a20 20 0 0 1-20-20Z`}
+          />
           {wells.map(({ tumbler, x }) => (
             <Bore key={tumbler.name} x={x} part="plug" />
           ))}
@@ -51,7 +60,12 @@ export function Cylinder({
           <path className={css.groove} d={`M-10 ${height - 28}H728`} />
           {inLine && pins}
         </svg>
-        <svg className={css.picture} style={{ position: 'absolute', inset: 0 }} viewBox={box} aria-hidden="true">
+        <svg
+          className={css.picture}
+          style={{ position: 'absolute', inset: 0 }}
+          viewBox={box}
+          aria-hidden="true"
+        >
           {wells.map(({ tumbler, x }) => (
             <Driver key={tumbler.name} x={x} tumbler={tumbler} />
           ))}
@@ -72,7 +86,9 @@ export function Cylinder({
             >
               <span className={css.label}>
                 <span className={css.name}>{tumblerWord(tumbler.name)}</span>
-                <span className={tumbler.state === 'high' ? `${css.standing} ${css.highWords}` : css.standing}>
+                <span
+                  className={tumbler.state === 'high' ? `${css.standing} ${css.highWords}` : css.standing}
+                >
                   <Glyph state={tumbler.state} />
                   {standingWords(tumbler)}
                 </span>

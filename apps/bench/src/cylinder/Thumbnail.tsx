@@ -1,7 +1,17 @@
 import type { JobSummary } from '@shearline/jobfile'
 import { t } from '../words/index.ts'
 import css from './cylinder.module.css'
-import { driverLength, halfPin, halfWell, jointOffset, pinPath, shear, wellCentre, wellTop, width } from './geometry.ts'
+import {
+  driverLength,
+  halfPin,
+  halfWell,
+  jointOffset,
+  pinPath,
+  shear,
+  wellCentre,
+  wellTop,
+  width,
+} from './geometry.ts'
 
 /** The same cylinder, small: how a job stands at a glance. */
 export function Thumbnail({ summary }: { readonly summary: Pick<JobSummary, 'tumblers' | 'inLine'> }) {
@@ -23,7 +33,14 @@ export function Thumbnail({ summary }: { readonly summary: Pick<JobSummary, 'tum
         const offset = jointOffset(tumbler)
         return (
           <g key={tumbler.name} transform={`translate(${wellCentre(index)} 0)`}>
-            <rect className={css.bore} x={-halfWell - 4} width={halfWell * 2 + 8} y={wellTop} height={286} rx={10} />
+            <rect
+              className={css.bore}
+              x={-halfWell - 4}
+              width={halfWell * 2 + 8}
+              y={wellTop}
+              height={286}
+              rx={10}
+            />
             <rect
               className={css.thumbDriver}
               x={-halfPin}

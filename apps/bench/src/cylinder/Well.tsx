@@ -7,8 +7,8 @@ import {
   jointOffset,
   pinLength,
   pinPath,
-  shear,
   type Standing,
+  shear,
   springPath,
   wellTop,
 } from './geometry.ts'
@@ -38,7 +38,11 @@ export function Driver({ x, tumbler }: { readonly x: number; readonly tumbler: S
   return (
     <g transform={`translate(${x} 0)`}>
       <g transform={`translate(0 ${wellTop})`}>
-        <path className={css.spring} d={springPath(springLength)} style={{ transform: `scaleY(${stretch})` }} />
+        <path
+          className={css.spring}
+          d={springPath(springLength)}
+          style={{ transform: `scaleY(${stretch})` }}
+        />
       </g>
       <g className={css.stack} style={{ transform: `translateY(${offset}px)` }}>
         <rect
@@ -49,14 +53,29 @@ export function Driver({ x, tumbler }: { readonly x: number; readonly tumbler: S
           height={driverLength}
           rx={7}
         />
-        <rect className={css.shine} x={-halfPin + 8} width={9} y={shear - driverLength + 8} height={driverLength - 16} rx={4} />
+        <rect
+          className={css.shine}
+          x={-halfPin + 8}
+          width={9}
+          y={shear - driverLength + 8}
+          height={driverLength - 16}
+          rx={4}
+        />
       </g>
     </g>
   )
 }
 
 /** The brass key pin of one tumbler: solid in line, hollow and hatched when low, banded when high. */
-export function Pin({ x, tumbler, hatch }: { readonly x: number; readonly tumbler: Standing; readonly hatch: string }) {
+export function Pin({
+  x,
+  tumbler,
+  hatch,
+}: {
+  readonly x: number
+  readonly tumbler: Standing
+  readonly hatch: string
+}) {
   const offset = jointOffset(tumbler)
   return (
     <g transform={`translate(${x} 0)`} className={tumbler.state === 'low' ? css.low : undefined}>
@@ -84,5 +103,10 @@ export function WayToGo({ x, tumbler }: { readonly x: number; readonly tumbler: 
   const from = up ? shear + jointOffset(tumbler) + 44 : shear - 76
   const to = up ? shear + jointOffset(tumbler) + 14 : shear - 48
   const head = up ? 10 : -10
-  return <path className={css.arrow} d={`M${x} ${from}V${to}M${x - 9} ${to + head}L${x} ${to}L${x + 9} ${to + head}`} />
+  return (
+    <path
+      className={css.arrow}
+      d={`M${x} ${from}V${to}M${x - 9} ${to + head}L${x} ${to}L${x + 9} ${to + head}`}
+    />
+  )
 }

@@ -1,6 +1,6 @@
 import { useState } from 'react'
-import { Words } from '../form/Words.tsx'
 import formCss from '../form/form.module.css'
+import { Words } from '../form/Words.tsx'
 import { RecordForm } from '../job/Part.tsx'
 import { t } from '../words/index.ts'
 

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { Several } from '../form/Several.tsx'
-import { useDesk } from '../job/desk.ts'
 import { Consent } from '../job/Consent.tsx'
+import { useDesk } from '../job/desk.ts'
 import { RecordForm } from '../job/Part.tsx'
 import { t } from '../words/index.ts'
 
@@ -16,7 +16,9 @@ export function ClearRequest({ onDone }: { readonly onDone: () => void }) {
       <RecordForm
         submit={t('clear.record')}
         onDone={onDone}
-        drafts={() => (units.length === 0 ? null : [{ kind: 'clear-requested', body: { units: [...units] } }])}
+        drafts={() =>
+          units.length === 0 ? null : [{ kind: 'clear-requested', body: { units: [...units] } }]
+        }
       >
         <Several
           label={t('clear.units')}

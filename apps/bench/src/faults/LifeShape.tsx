@@ -18,7 +18,12 @@ export function LifeShape({ state }: { readonly state: FaultState | undefined })
           {half && <path className={css.solid} d="M32 2.5a7.5 7.5 0 0 0 0 15z" />}
         </>
       ) : (
-        <circle className={claims.includes('absent-but-untested') ? css.untested : css.hollow} cx="32" cy="10" r="6" />
+        <circle
+          className={claims.includes('absent-but-untested') ? css.untested : css.hollow}
+          cx="32"
+          cy="10"
+          r="6"
+        />
       )}
     </svg>
   )

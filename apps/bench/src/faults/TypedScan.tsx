@@ -19,7 +19,13 @@ export function TypedScan({ phases }: { readonly phases: readonly ScanPhase[] })
   )
 }
 
-function TypedScanForm({ phases, onDone }: { readonly phases: readonly ScanPhase[]; readonly onDone: () => void }) {
+function TypedScanForm({
+  phases,
+  onDone,
+}: {
+  readonly phases: readonly ScanPhase[]
+  readonly onDone: () => void
+}) {
   const [phase, setPhase] = useState<ScanPhase | null>(phases.length === 1 ? (phases[0] ?? null) : null)
   const [unit, setUnit] = useState('')
   const [codes, setCodes] = useState<readonly string[]>([])
@@ -34,7 +40,12 @@ function TypedScanForm({ phases, onDone }: { readonly phases: readonly ScanPhase
       drafts={() =>
         phase === null
           ? null
-          : [{ kind: 'scan-attached', body: { phase, units: [{ unit, time: null, availability: null, faults }] } }]
+          : [
+              {
+                kind: 'scan-attached',
+                body: { phase, units: [{ unit, time: null, availability: null, faults }] },
+              },
+            ]
       }
     >
       {phases.length > 1 && (

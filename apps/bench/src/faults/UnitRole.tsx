@@ -1,5 +1,5 @@
-import { useState } from 'react'
 import type { Body } from '@shearline/jobfile'
+import { useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { RecordForm } from '../job/Part.tsx'

@@ -26,9 +26,14 @@ export function Cautions() {
         {state.cautionsWanted.map((caution) => {
           const done = state.cautionsRead.includes(caution)
           return (
-            <li key={caution} className={css.rehearsed} data-need={done ? undefined : `caution-not-read:${caution}`}>
+            <li
+              key={caution}
+              className={css.rehearsed}
+              data-need={done ? undefined : `caution-not-read:${caution}`}
+            >
               <span>
-                <strong>{say(`caution.${caution}` as Code)}.</strong> {say(`caution-means.${caution}` as Code)}
+                <strong>{say(`caution.${caution}` as Code)}.</strong>{' '}
+                {say(`caution-means.${caution}` as Code)}
               </span>
               {done ? (
                 <span className={css.small}>{t('cautions.read')}</span>
@@ -37,7 +42,9 @@ export function Cautions() {
                   <button
                     type="button"
                     className={formCss.plain}
-                    aria-label={t('cautions.acknowledge-named', { caution: say(`caution.${caution}` as Code) })}
+                    aria-label={t('cautions.acknowledge-named', {
+                      caution: say(`caution.${caution}` as Code),
+                    })}
                     onClick={() => read(caution)}
                   >
                     {t('cautions.acknowledge')}

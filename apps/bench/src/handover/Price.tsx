@@ -56,7 +56,10 @@ function PriceForm({ onDone }: { readonly onDone: () => void }) {
           kind: 'price-agreed',
           body: {
             currency,
-            lines: lines.map((line) => ({ text: line.text, amountMinor: minorOf(line.amount ?? 0, currency) })),
+            lines: lines.map((line) => ({
+              text: line.text,
+              amountMinor: minorOf(line.amount ?? 0, currency),
+            })),
           },
         },
       ]}
@@ -72,7 +75,11 @@ function PriceForm({ onDone }: { readonly onDone: () => void }) {
       {lines.map((line, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: lines are only appended while the form is open
         <div key={index} className={formCss.row}>
-          <Words label={t('price.line', { number: index + 1 })} value={line.text} onChange={(text) => change(index, { text })} />
+          <Words
+            label={t('price.line', { number: index + 1 })}
+            value={line.text}
+            onChange={(text) => change(index, { text })}
+          />
           <Amount
             label={t('price.amount', { number: index + 1 })}
             value={line.amount}
@@ -84,7 +91,11 @@ function PriceForm({ onDone }: { readonly onDone: () => void }) {
         </div>
       ))}
       <div className={formCss.foot}>
-        <button type="button" className={formCss.plain} onClick={() => setLines([...lines, { text: '', amount: null }])}>
+        <button
+          type="button"
+          className={formCss.plain}
+          onClick={() => setLines([...lines, { text: '', amount: null }])}
+        >
           {t('price.another')}
         </button>
       </div>

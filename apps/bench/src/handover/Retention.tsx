@@ -31,7 +31,11 @@ export function RetentionPart() {
       more={t('retention.again')}
       about={
         retention !== null && (
-          <Facts rows={retention.classes.map((one) => [say(`retention.${one.class}`), t('retention.days', { days: one.days })] as const)} />
+          <Facts
+            rows={retention.classes.map(
+              (one) => [say(`retention.${one.class}`), t('retention.days', { days: one.days })] as const,
+            )}
+          />
         )
       }
     >

@@ -47,7 +47,12 @@ export function SealPart() {
       about={
         seal !== null && (
           <p>
-            {t('seal.sealed', { day: day(seal.at, zone), time: clock(seal.at, zone), by: seal.by, count: seal.count })}{' '}
+            {t('seal.sealed', {
+              day: day(seal.at, zone),
+              time: clock(seal.at, zone),
+              by: seal.by,
+              count: seal.count,
+            })}{' '}
             {state.factsSinceSeal > 0 && t('seal.changed', { count: state.factsSinceSeal })}
           </p>
         )

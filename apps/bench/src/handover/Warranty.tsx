@@ -18,7 +18,9 @@ export function WarrantyPart() {
         warranty === null ? (
           <p>{t('warranty.none')}</p>
         ) : (
-          <p>{t('warranty.given', { months: warranty.months, excludes: warranty.excludes.join(', ') || '-' })}</p>
+          <p>
+            {t('warranty.given', { months: warranty.months, excludes: warranty.excludes.join(', ') || '-' })}
+          </p>
         )
       }
     >
@@ -34,7 +36,9 @@ function WarrantyForm({ onDone }: { readonly onDone: () => void }) {
     <RecordForm
       submit={t('record')}
       onDone={onDone}
-      drafts={() => (months === null ? null : [{ kind: 'warranty-given', body: { months, excludes: [...excludes] } }])}
+      drafts={() =>
+        months === null ? null : [{ kind: 'warranty-given', body: { months, excludes: [...excludes] } }]
+      }
     >
       <Amount label={t('warranty.months')} value={months} onChange={setMonths} most={120} />
       <Names label={t('warranty.excludes')} value={excludes} onChange={setExcludes} />

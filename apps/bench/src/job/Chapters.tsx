@@ -45,7 +45,13 @@ export function Chapters({
   return (
     <div className={css.chapters}>
       {chapterNames.map((name, index) => (
-        <Chapter key={name} name={name} number={index + 1} open={shown.has(name)} onToggle={() => onToggle(name)} />
+        <Chapter
+          key={name}
+          name={name}
+          number={index + 1}
+          open={shown.has(name)}
+          onToggle={() => onToggle(name)}
+        />
       ))}
     </div>
   )

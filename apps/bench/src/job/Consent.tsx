@@ -13,7 +13,9 @@ type About = Body<'consent-given'>['about']
 export function Consent({ about, need = '' }: { readonly about: About; readonly need?: string }) {
   const { state } = useDesk()
   const given = state.authority.consents.findLast((consent) => consent.about === about)
-  const wanted = state.tumblers.some((tumbler) => tumbler.needs.some((one) => need.split(' ').includes(one.code)))
+  const wanted = state.tumblers.some((tumbler) =>
+    tumbler.needs.some((one) => need.split(' ').includes(one.code)),
+  )
   const [fresh, renew] = useFresh()
   return (
     <Part
@@ -24,7 +26,8 @@ export function Consent({ about, need = '' }: { readonly about: About; readonly 
       about={
         <p>
           {say(`consent.${about}`)}.
-          {given !== undefined && ` ${t('consent.given', { signer: given.signer, keys: given.absentKeys.join(', ') || '-' })}`}
+          {given !== undefined &&
+            ` ${t('consent.given', { signer: given.signer, keys: given.absentKeys.join(', ') || '-' })}`}
         </p>
       }
     >
@@ -41,12 +44,28 @@ function ConsentForm({ about, onDone }: { readonly about: About; readonly onDone
     <RecordForm
       submit={t('consent.record')}
       onDone={onDone}
-      drafts={() => [{ kind: 'consent-given', body: { about, signer, absentKeys: about === 'absent-keys-stop' ? [...absent] : [] } }]}
+      drafts={() => [
+        {
+          kind: 'consent-given',
+          body: { about, signer, absentKeys: about === 'absent-keys-stop' ? [...absent] : [] },
+        },
+      ]}
     >
       {about === 'absent-keys-stop' && (
-        <Names label={t('consent.absent')} hint={t('consent.absent.hint')} value={absent} onChange={setAbsent} />
+        <Names
+          label={t('consent.absent')}
+          hint={t('consent.absent.hint')}
+          value={absent}
+          onChange={setAbsent}
+        />
       )}
-      <Words label={t('consent.signer')} hint={t('consent.signer.hint')} value={signer} onChange={setSigner} autoCapitalize="words" />
+      <Words
+        label={t('consent.signer')}
+        hint={t('consent.signer.hint')}
+        value={signer}
+        onChange={setSigner}
+        autoCapitalize="words"
+      />
     </RecordForm>
   )
 }

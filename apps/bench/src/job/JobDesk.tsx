@@ -12,8 +12,8 @@ import { JobHead } from './JobHead.tsx'
 import css from './job.module.css'
 import { LivePicture } from './LivePicture.tsx'
 import { NextBar } from './NextBar.tsx'
-import { useReach } from './useReach.ts'
 import type { OpenJob } from './useJob.ts'
+import { useReach } from './useReach.ts'
 import { useRecord } from './useRecord.tsx'
 
 /** The page of one job: its cylinder, its chapters, the live picture, and the one next step at the thumb. */

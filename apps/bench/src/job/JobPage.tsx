@@ -1,13 +1,14 @@
 import { addressOf } from '../app/route.ts'
 import { t } from '../words/index.ts'
-import css from './job.module.css'
 import { JobDesk } from './JobDesk.tsx'
+import css from './job.module.css'
 import { useJob } from './useJob.ts'
 
 /** One job, from this device's own record at once and from the server when it can be reached. */
 export default function JobPage({ job }: { readonly job: string }) {
   const { open, asked } = useJob(job)
-  if (open === null || (open.facts.length === 0 && !asked)) return <p className={css.note}>{t('job.reading')}</p>
+  if (open === null || (open.facts.length === 0 && !asked))
+    return <p className={css.note}>{t('job.reading')}</p>
   if (open.facts.length === 0) {
     return (
       <div className={css.note}>

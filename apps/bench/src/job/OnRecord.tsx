@@ -40,7 +40,11 @@ function RecordLine({ fact }: { readonly fact: Fact }) {
         </span>
         {correction !== undefined && (
           <span className={css.small}>
-            {t('record.corrected', { action: correction.action, by: correction.by, reason: correction.reason })}
+            {t('record.corrected', {
+              action: correction.action,
+              by: correction.by,
+              reason: correction.reason,
+            })}
           </span>
         )}
       </span>

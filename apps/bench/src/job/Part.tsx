@@ -90,7 +90,11 @@ export function RecordForm({
         </p>
       )}
       <div className={formCss.foot}>
-        <button type="submit" className={stop ? `${formCss.plain} ${formCss.stop}` : formCss.submit} disabled={busy}>
+        <button
+          type="submit"
+          className={stop ? `${formCss.plain} ${formCss.stop}` : formCss.submit}
+          disabled={busy}
+        >
           {submit}
         </button>
       </div>

@@ -35,8 +35,12 @@ export function Rehearsal() {
       about={
         rehearsal !== null && (
           <p>
-            {t('rehearsal.read', { order: rehearsal.order.join(', '), wayBack: t(`way-back.${rehearsal.wayBack}`) })}
-            {missing.length > 0 && ` ${t('rehearsal.missing', { keys: missing.join(', '), count: missing.length })}`}
+            {t('rehearsal.read', {
+              order: rehearsal.order.join(', '),
+              wayBack: t(`way-back.${rehearsal.wayBack}`),
+            })}
+            {missing.length > 0 &&
+              ` ${t('rehearsal.missing', { keys: missing.join(', '), count: missing.length })}`}
           </p>
         )
       }
@@ -46,7 +50,9 @@ export function Rehearsal() {
       ) : (
         <>
           {rule === null && <p className={css.small}>{t('stops.not-rehearsed')}</p>}
-          {!state.keys.some((key) => key.origin === 'new') && <p className={css.small}>{t('rehearsal.no-new')}</p>}
+          {!state.keys.some((key) => key.origin === 'new') && (
+            <p className={css.small}>{t('rehearsal.no-new')}</p>
+          )}
           <ol className={css.steps}>
             {points.map((point, index) => {
               const key = shown[index - 1]
@@ -57,14 +63,19 @@ export function Rehearsal() {
                     {jobKey !== undefined && <Tag letter={jobKey.id} colour={jobKey.colour} />}
                     <strong>{names[index]}</strong>
                     {index > 1 && (
-                      <button type="button" className={formCss.plain} onClick={() => move(index - 1, index - 2)}>
+                      <button
+                        type="button"
+                        className={formCss.plain}
+                        onClick={() => move(index - 1, index - 2)}
+                      >
                         {t('rehearsal.earlier')}
                       </button>
                     )}
                   </span>
                   <span>
                     <span className={css.small}>{t('stops.title')}: </span>
-                    {keysSentence(point, plan.known)} <span className={css.quiet}>{wayBackSentence(point.wayBack)}</span>
+                    {keysSentence(point, plan.known)}{' '}
+                    <span className={css.quiet}>{wayBackSentence(point.wayBack)}</span>
                   </span>
                 </li>
               )

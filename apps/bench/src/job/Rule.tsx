@@ -29,14 +29,21 @@ export function RulePart() {
   const rows =
     rule === null
       ? []
-      : (Object.keys(parameters) as Parameter[]).map((name): readonly [string, ReactNode] => [t(`rule.${name}`), valueWords(name, rule[name])])
+      : (Object.keys(parameters) as Parameter[]).map((name): readonly [string, ReactNode] => [
+          t(`rule.${name}`),
+          valueWords(name, rule[name]),
+        ])
   return (
     <Part
       title={t('rule.title')}
       need="rule-not-chosen"
       settled={rule !== null}
       more={t('rule.again')}
-      about={rule !== null && <Facts rows={[...rows, [t('rule.capacity'), rule.capacity], [t('rule.source'), rule.source]]} />}
+      about={
+        rule !== null && (
+          <Facts rows={[...rows, [t('rule.capacity'), rule.capacity], [t('rule.source'), rule.source]]} />
+        )
+      }
     >
       <RuleForm key={fresh} onDone={renew} />
     </Part>
@@ -44,7 +51,8 @@ export function RulePart() {
 }
 
 function valueWords(name: Parameter, value: string): string {
-  const key = name === 'kind' ? `rule-kind.${value}` : value === 'unknown' ? 'rule.unknown' : `rule.${name}.${value}`
+  const key =
+    name === 'kind' ? `rule-kind.${value}` : value === 'unknown' ? 'rule.unknown' : `rule.${name}.${value}`
   return t(key as WordKey)
 }
 
@@ -95,7 +103,12 @@ function RuleForm({ onDone }: { readonly onDone: () => void }) {
         <span className={formCss.label}>{t('rule.usual')}</span>
         <div className={formCss.choices}>
           {usual.map(({ name, parts }) => (
-            <button key={name} type="button" className={formCss.plain} onClick={() => setRule({ ...rule, ...parts })}>
+            <button
+              key={name}
+              type="button"
+              className={formCss.plain}
+              onClick={() => setRule({ ...rule, ...parts })}
+            >
               {t(`rule.usual.${name}`)}
             </button>
           ))}

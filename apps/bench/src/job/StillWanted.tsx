@@ -18,7 +18,8 @@ export function StillWanted({ chapter }: { readonly chapter: ChapterName }) {
       .filter((need) => need.chapter === chapter || tumbler === tapped)
       .map((need, index) => ({ need, tumbler, id: `${tumbler.name}-${need.code}-${index}` })),
   )
-  if (needs.length === 0) return tapped === undefined ? null : <p className={css.small}>{t('wanted.nothing')}</p>
+  if (needs.length === 0)
+    return tapped === undefined ? null : <p className={css.small}>{t('wanted.nothing')}</p>
   return (
     <details className={css.wantedBox} key={chosen} open={tapped !== undefined}>
       <summary className={css.wantedHead}>
@@ -45,7 +46,10 @@ export function StillWanted({ chapter }: { readonly chapter: ChapterName }) {
                 <span className={css.needWhere}>
                   {need.chapter === chapter
                     ? tumblerWord(tumbler.name)
-                    : t('wanted.elsewhere', { name: tumblerWord(tumbler.name), chapter: chapterWord(need.chapter) })}
+                    : t('wanted.elsewhere', {
+                        name: tumblerWord(tumbler.name),
+                        chapter: chapterWord(need.chapter),
+                      })}
                 </span>
               </span>
             </button>

@@ -34,7 +34,10 @@ describe('what holds when a session stops', () => {
   })
 
   it('ENR-05 a list rewritten with each key drops all others at the first taught key', () => {
-    expect(breakPoint(withRule({ commits: 'each-key' }), ['C'])).toMatchObject({ starts: ['C'], dropped: ['A', 'B'] })
+    expect(breakPoint(withRule({ commits: 'each-key' }), ['C'])).toMatchObject({
+      starts: ['C'],
+      dropped: ['A', 'B'],
+    })
   })
 
   it('ENR-02 a list emptied at opening leaves no key that starts the car', () => {
@@ -54,7 +57,9 @@ describe('what holds when a session stops', () => {
   it('ENR-06 adding to a list that is not full drops nothing, a full one may drop any older key', () => {
     const roomy = withRule({ kind: 'append-drop-oldest', commits: 'each-key' })
     expect(breakPoint(roomy, ['C']).dropped).toEqual([])
-    expect(breakPoint(withRule({ kind: 'append-drop-oldest', commits: 'each-key', capacity: 5 }), ['C'])).toMatchObject({
+    expect(
+      breakPoint(withRule({ kind: 'append-drop-oldest', commits: 'each-key', capacity: 5 }), ['C']),
+    ).toMatchObject({
       starts: ['C'],
       dropped: ['A', 'B'],
     })
@@ -62,7 +67,12 @@ describe('what holds when a session stops', () => {
 
   it('ENR-12 an unknown rule counts as its worst: stranded after opening, dearest way back', () => {
     const unknown: Plan = { ...commitsAtClose, rule: null }
-    expect(breakPoint(unknown, [])).toEqual({ starts: [], dropped: ['A', 'B'], stranded: true, wayBack: 'none' })
+    expect(breakPoint(unknown, [])).toEqual({
+      starts: [],
+      dropped: ['A', 'B'],
+      stranded: true,
+      wayBack: 'none',
+    })
   })
 
   it('a session has one break point more than keys, and the dearest way back of all of them', () => {

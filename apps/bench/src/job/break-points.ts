@@ -67,14 +67,23 @@ export function dearest(points: readonly BreakPoint[]): WayBack {
   )
 }
 
-function oneCase(plan: Plan, rule: Known, taught: readonly string[]): { starts: readonly string[]; wayBack: WayBack } {
+function oneCase(
+  plan: Plan,
+  rule: Known,
+  taught: readonly string[],
+): { starts: readonly string[]; wayBack: WayBack } {
   const list = rule.erases === 'at-open' ? [] : plan.known
   const committed = rule.commits === 'each-key' || rule.onBreak === 'keep-so-far'
   const starts = taught.length === 0 || !committed ? list : commit(plan, rule, list, taught)
   return { starts, wayBack: wayBackOf(plan, rule, starts) }
 }
 
-function commit(plan: Plan, rule: Known, list: readonly string[], taught: readonly string[]): readonly string[] {
+function commit(
+  plan: Plan,
+  rule: Known,
+  list: readonly string[],
+  taught: readonly string[],
+): readonly string[] {
   if (rule.kind === 'replace-all') return taught
   const both = [...new Set([...list, ...taught])]
   if (rule.kind === 'append') return both

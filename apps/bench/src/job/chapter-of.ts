@@ -33,7 +33,8 @@ const chapters: Readonly<Record<Kind, ChapterName | ((body: Fact['body']) => Cha
     String(body.code).startsWith('said') || String(body.code).startsWith('stored-') ? 'arrival' : 'prove',
   'scan-attached': (body) => (body.phase === 'before' ? 'arrival' : 'faults'),
   'supply-set': 'plan',
-  'supply-read': (body) => (body.during === 'rest' ? 'arrival' : body.during === 'session' ? 'teach' : 'prove'),
+  'supply-read': (body) =>
+    body.during === 'rest' ? 'arrival' : body.during === 'session' ? 'teach' : 'prove',
   'rule-chosen': 'plan',
   'rehearsal-read': 'plan',
   'backup-proven': 'backup',

@@ -19,10 +19,16 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
     }),
   'authority-decided': (body) =>
     t('fact.authority-decided', { decision: say(`decision.${body.decision}`), reason: body.reason }),
-  'consent-given': (body) => t('fact.consent-given', { what: say(`consent.${body.about}`), signer: body.signer }),
+  'consent-given': (body) =>
+    t('fact.consent-given', { what: say(`consent.${body.about}`), signer: body.signer }),
   'vin-read': (body) => t('fact.vin-read', { vin: body.vin, source: say(`vin-source.${body.source}`) }),
   'recording-attached': (body) =>
-    t('fact.recording-attached', { name: body.name, format: body.format, size: size(body.bytes), messages: body.messages }),
+    t('fact.recording-attached', {
+      name: body.name,
+      format: body.format,
+      size: size(body.bytes),
+      messages: body.messages,
+    }),
   'scan-attached': (body) =>
     t('fact.scan-attached', {
       phase: say(`phase.${body.phase}`),
@@ -31,11 +37,21 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
     }),
   'unit-named': (body) => t('fact.unit-named', { unit: body.unit, role: t(`unit-role.${body.role}`) }),
   'fault-acknowledged': (body) =>
-    t('fact.fault-acknowledged', { code: body.code, unit: body.unit, signer: body.signer, words: body.words }),
+    t('fact.fault-acknowledged', {
+      code: body.code,
+      unit: body.unit,
+      signer: body.signer,
+      words: body.words,
+    }),
   'clear-requested': (body) => t('fact.clear-requested', { units: body.units.join(', ') }),
   'supply-set': (body) =>
-    t('fact.supply-set', { volts: volts(body.floorVolts), battery: say(`battery.${body.battery}`), source: body.floorSource }),
-  'supply-read': (body) => t('fact.supply-read', { volts: volts(body.volts), during: say(`during.${body.during}`) }),
+    t('fact.supply-set', {
+      volts: volts(body.floorVolts),
+      battery: say(`battery.${body.battery}`),
+      source: body.floorSource,
+    }),
+  'supply-read': (body) =>
+    t('fact.supply-read', { volts: volts(body.volts), during: say(`during.${body.during}`) }),
   'key-labelled': (body) =>
     t('fact.key-labelled', {
       key: body.key,
@@ -55,7 +71,8 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
       outcome: say(`outcome.${body.outcome}`),
     }),
   'difference-explained': (body) => t('fact.difference-explained', { reason: body.reason }),
-  'blank-chosen': (body) => t('fact.blank-chosen', { item: body.item, fits: body.fits === null ? 'open' : String(body.fits) }),
+  'blank-chosen': (body) =>
+    t('fact.blank-chosen', { item: body.item, fits: body.fits === null ? 'open' : String(body.fits) }),
   'blank-used': (body) => t('fact.blank-used', { item: body.item, outcome: body.outcome }),
   'rule-chosen': (body) => t('fact.rule-chosen', { kind: t(`rule-kind.${body.kind}`), source: body.source }),
   'rehearsal-read': (body) =>

@@ -8,7 +8,10 @@ export function planOf(state: JobState): Plan {
   return {
     rule: state.teaching.rule,
     known: state.keys
-      .filter((key) => key.origin === 'existing' && key.onBench && startedIn(state.grid, key.id, 'before') !== false)
+      .filter(
+        (key) =>
+          key.origin === 'existing' && key.onBench && startedIn(state.grid, key.id, 'before') !== false,
+      )
       .map((key) => key.id),
     stored: state.tally.storedBefore,
     backup: state.teaching.backup !== null,
@@ -30,7 +33,11 @@ export function wayBackSentence(wayBack: BreakPoint['wayBack']): string {
 }
 
 /** "If it stops here": one sentence about keys and one about the way back, for the job as it stands now. */
-export function ifItStops(state: JobState): { readonly keys: string; readonly wayBack: string; readonly note: string } {
+export function ifItStops(state: JobState): {
+  readonly keys: string
+  readonly wayBack: string
+  readonly note: string
+} {
   const { rule, rehearsal, sessionOpen, sessionClosed, taught, breakOff } = state.teaching
   const note = rule === null || rehearsal === null ? t('stops.not-rehearsed') : ''
   if (sessionClosed && breakOff === null) {

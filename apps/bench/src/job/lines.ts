@@ -1,14 +1,16 @@
 import type { ChapterName, JobState } from '@shearline/jobfile'
+import { volts } from '../words/amounts.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
-import { volts } from '../words/amounts.ts'
 import { clock } from '../words/instants.ts'
 
 const apart = ' · '
 
 /** A chapter folded to one line of fact; empty while nothing of it is on record. */
 export function chapterLine(name: ChapterName, state: JobState): string {
-  return lines[name](state).filter((part) => part !== '').join(apart)
+  return lines[name](state)
+    .filter((part) => part !== '')
+    .join(apart)
 }
 
 /** A table keyed by every chapter, so that a new one without a line fails to compile. */
@@ -26,7 +28,11 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
     const rest = supply.readings.findLast((reading) => reading.during === 'rest')
     const here = keys.filter((key) => key.origin === 'existing').length
     return [
-      vins.length === 0 ? '' : vin === null ? t('line.vin-differs') : t('line.vin', { tail: vin.slice(-6), count: vins.length }),
+      vins.length === 0
+        ? ''
+        : vin === null
+          ? t('line.vin-differs')
+          : t('line.vin', { tail: vin.slice(-6), count: vins.length }),
       here === 0 ? '' : t('line.keys', { count: here }),
       rest === undefined ? '' : t('line.rest', { volts: volts(rest.volts) }),
       scans.some((scan) => scan.phase === 'before') ? t('line.scanned') : '',
@@ -50,7 +56,10 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
     blanks.at(-1)?.item ?? '',
     keys.some((key) => key.origin === 'new')
       ? t('line.new-keys', {
-          keys: keys.filter((key) => key.origin === 'new').map((key) => key.id).join(', '),
+          keys: keys
+            .filter((key) => key.origin === 'new')
+            .map((key) => key.id)
+            .join(', '),
           count: keys.filter((key) => key.origin === 'new').length,
         })
       : '',
@@ -63,8 +72,11 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
     teaching.sessionClosed ? t('line.closed') : '',
   ],
   prove: ({ grid, keys, tally, countRead }) => {
-    const answered = grid.rows.some((row) => row.after.some((cell) => cell.outcome === 'works' || cell.outcome === 'fails'))
-    if (keys.length === 0 || !answered) return [countRead.after ? t('line.count', { count: tally.storedAfter ?? 0 }) : '']
+    const answered = grid.rows.some((row) =>
+      row.after.some((cell) => cell.outcome === 'works' || cell.outcome === 'fails'),
+    )
+    if (keys.length === 0 || !answered)
+      return [countRead.after ? t('line.count', { count: tally.storedAfter ?? 0 }) : '']
     return [
       grid.completeAfter ? t('line.proven') : t('line.open', { count: grid.openAfter }),
       grid.failing.length === 0 ? '' : t('line.failing', { count: grid.failing.length }),
@@ -83,5 +95,7 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
     price === null ? '' : t('line.price'),
     seal === null ? '' : t('line.sealed', { time: clock(seal.at, opened?.zone ?? 'UTC'), by: seal.by }),
   ],
-  close: ({ corrections }) => [corrections.length === 0 ? '' : t('line.corrections', { count: corrections.length })],
+  close: ({ corrections }) => [
+    corrections.length === 0 ? '' : t('line.corrections', { count: corrections.length }),
+  ],
 }

@@ -10,7 +10,9 @@ export function teachingOrder(state: JobState): readonly string[] {
   const taken = state.keys.filter(
     (key) => key.onBench && key.cloneOf === null && (key.origin === 'new' || rewrites),
   )
-  const labels = [...taken].sort((a, b) => Number(a.origin === 'new') - Number(b.origin === 'new')).map((key) => key.id)
+  const labels = [...taken]
+    .sort((a, b) => Number(a.origin === 'new') - Number(b.origin === 'new'))
+    .map((key) => key.id)
   const read = rehearsal?.order.filter((key) => labels.includes(key)) ?? []
   return [...read, ...labels.filter((label) => !read.includes(label))]
 }

@@ -14,7 +14,13 @@ export interface OpenJob {
 const verifier = new Verifier(crypto.subtle)
 
 /** Findings that mean the record itself is damaged; an unknown device is only not known yet. */
-const damaging = new Set(['not-a-fact', 'device-key-mismatch', 'signature-wrong', 'link-broken', 'fact-twice'])
+const damaging = new Set([
+  'not-a-fact',
+  'device-key-mismatch',
+  'signature-wrong',
+  'link-broken',
+  'fact-twice',
+])
 
 /** Reads a job from this device, folds it, proves its chain, and follows changes from here and elsewhere. */
 export function useJob(job: string): { readonly open: OpenJob | null; readonly asked: boolean } {

@@ -23,7 +23,11 @@ function reach(target: Target): void {
   const place = placeOf(chapter, target)
   const control = place === null ? chapter.querySelector<HTMLElement>('button') : firstControl(place)
   // A form that is folded away is unfolded, wherever the fold is.
-  for (let details = (control ?? place)?.closest('details'); details; details = details.parentElement?.closest('details')) {
+  for (
+    let details = (control ?? place)?.closest('details');
+    details;
+    details = details.parentElement?.closest('details')
+  ) {
     details.open = true
   }
   ;(place ?? chapter).scrollIntoView({ block: 'start' })

@@ -25,7 +25,9 @@ export function Differences({ chapter }: { readonly chapter: Extract<ChapterName
           need={`difference-unexplained difference-unexplained:${difference.code}`}
           settled={difference.reason !== null}
           more={t('differences.again')}
-          about={difference.reason !== null && <p>{t('differences.reason', { reason: difference.reason })}</p>}
+          about={
+            difference.reason !== null && <p>{t('differences.reason', { reason: difference.reason })}</p>
+          }
         >
           <Reason code={difference.code} />
         </Part>

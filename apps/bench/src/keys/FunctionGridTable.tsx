@@ -35,7 +35,13 @@ export function FunctionGridTable({ phase }: { readonly phase: TestPhase }) {
     }
     try {
       setProblem('')
-      const body = { key, function: name, phase, outcome: answer, ...(reason === '' ? {} : { because: reason }) }
+      const body = {
+        key,
+        function: name,
+        phase,
+        outcome: answer,
+        ...(reason === '' ? {} : { because: reason }),
+      }
       await record([
         { kind: 'function-tested', body: phase === 'after' ? { ...body, customerPresent: present } : body },
       ])
@@ -74,7 +80,9 @@ export function FunctionGridTable({ phase }: { readonly phase: TestPhase }) {
               {shown.map((key) => (
                 <th key={key.id} scope="col">
                   <Tag letter={key.id} colour={key.colour} />
-                  <span className={css.headNote}>{key.origin === 'new' ? t('keys.new') : key.onBench ? '' : t('keys.away')}</span>
+                  <span className={css.headNote}>
+                    {key.origin === 'new' ? t('keys.new') : key.onBench ? '' : t('keys.away')}
+                  </span>
                 </th>
               ))}
             </tr>
@@ -103,7 +111,11 @@ export function FunctionGridTable({ phase }: { readonly phase: TestPhase }) {
 
 /** The cell of a key and function, if the grid has one. */
 export function cellOf(
-  rows: readonly { readonly key: string; readonly before: readonly GridCell[]; readonly after: readonly GridCell[] }[],
+  rows: readonly {
+    readonly key: string
+    readonly before: readonly GridCell[]
+    readonly after: readonly GridCell[]
+  }[],
   key: string,
   phase: TestPhase,
   name: KeyFunction,

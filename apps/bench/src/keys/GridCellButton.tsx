@@ -17,7 +17,12 @@ export function GridCellButton({
   if (cell === undefined) return null
   const state = cell.lost ? 'lost' : cell.outcome
   // What the key's form excludes was never a question; a tap there would only be a slip.
-  if (cell.outcome === 'not-applicable' && cell.because !== undefined && answer !== 'works' && answer !== 'fails') {
+  if (
+    cell.outcome === 'not-applicable' &&
+    cell.because !== undefined &&
+    answer !== 'works' &&
+    answer !== 'fails'
+  ) {
     return (
       <span className={css.cell} data-outcome="not-applicable">
         <OutcomeShape outcome="not-applicable" />

@@ -21,7 +21,7 @@ export function KeyCount({ when }: { readonly when: When }) {
       need={`count-${when}-missing`}
       settled={read}
       more={t('count.again')}
-      about={read && <p>{count === null ? t('count.none') : t('line.count', { count })}</p>}
+      about={read && <p>{count === null ? t('count.none') : t('count.read', { count })}</p>}
     >
       <CountForm key={fresh} when={when} onDone={renew} />
     </Part>
@@ -53,7 +53,13 @@ function CountForm({ when, onDone }: { readonly when: When; readonly onDone: () 
         ]}
       />
       {shown === 'shown' ? (
-        <Amount label={t('count.entries')} hint={t('count.entries.hint')} value={count} onChange={setCount} most={99} />
+        <Amount
+          label={t('count.entries')}
+          hint={t('count.entries.hint')}
+          value={count}
+          onChange={setCount}
+          most={99}
+        />
       ) : (
         <Words label={t('count.because')} value={because} onChange={setBecause} />
       )}

@@ -17,12 +17,20 @@ const makes = ['unknown', 'genuine', 'aftermarket', 'renewed'] as const
 const colours = ['brass', 'slate', 'moss', 'rust', 'sky', 'plum', 'sand', 'ink'] as const
 
 /** Labels a key: a letter and a colour the bench proposes, and how the key is built. */
-export function KeyForm({ origin, onDone }: { readonly origin: JobKey['origin']; readonly onDone: () => void }) {
+export function KeyForm({
+  origin,
+  onDone,
+}: {
+  readonly origin: JobKey['origin']
+  readonly onDone: () => void
+}) {
   const { state } = useDesk()
   const used = state.keys.map((key) => key.colour)
   const last = state.keys.at(-1)
   const [key, setKey] = useState(() => freeLetter(state.keys.map((one) => one.id)))
-  const [colour, setColour] = useState<JobKey['colour'] | null>(colours.find((one) => !used.includes(one)) ?? 'brass')
+  const [colour, setColour] = useState<JobKey['colour'] | null>(
+    colours.find((one) => !used.includes(one)) ?? 'brass',
+  )
   const [form, setForm] = useState<JobKey['form'] | null>(last?.form ?? null)
   const [make, setMake] = useState<JobKey['make'] | null>('unknown')
   const [onBench, setOnBench] = useState<boolean | null>(true)
@@ -55,7 +63,12 @@ export function KeyForm({ origin, onDone }: { readonly origin: JobKey['origin'];
             ]
       }
     >
-      <Choice label={t('keys.form')} value={form} onChange={setForm} options={forms.map((one) => [one, say(`form.${one}`)])} />
+      <Choice
+        label={t('keys.form')}
+        value={form}
+        onChange={setForm}
+        options={forms.map((one) => [one, say(`form.${one}`)])}
+      />
       <div className={formCss.row}>
         <Words
           label={t('keys.letter')}
@@ -80,14 +93,22 @@ export function KeyForm({ origin, onDone }: { readonly origin: JobKey['origin'];
       {origin === 'existing' && <YesNo label={t('keys.here')} value={onBench} onChange={setOnBench} />}
       <details className={formCss.more}>
         <summary>{t('keys.more')}</summary>
-        <Choice label={t('keys.make')} value={make} onChange={setMake} options={makes.map((one) => [one, say(`make.${one}`)])} />
+        <Choice
+          label={t('keys.make')}
+          value={make}
+          onChange={setMake}
+          options={makes.map((one) => [one, say(`make.${one}`)])}
+        />
         {state.keys.length > 0 && (
           <Choice
             label={t('keys.clone')}
             hint={t('keys.clone.hint')}
             value={cloneOf}
             onChange={setCloneOf}
-            options={[['', t('no')], ...state.keys.map((one) => [one.id, t('keys.clone-of', { key: one.id })] as const)]}
+            options={[
+              ['', t('no')],
+              ...state.keys.map((one) => [one.id, t('keys.clone-of', { key: one.id })] as const),
+            ]}
           />
         )}
         {offered.length > 0 && (

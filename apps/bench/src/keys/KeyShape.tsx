@@ -11,14 +11,20 @@ export function KeyShape({ form }: { readonly form: KeyForm }) {
 }
 
 const blade = <path className={css.metal} d="M40 16h44l6 4-6 6h-4l-3-3-4 4-4-3-4 3-5-4-4 3H40z" />
-const button = (x: number, y: number) => <circle key={`${x}-${y}`} className={css.button} cx={x} cy={y} r="3" />
+const button = (x: number, y: number) => (
+  <circle key={`${x}-${y}`} className={css.button} cx={x} cy={y} r="3" />
+)
 
 /** A table keyed by every form, so that a new form without a shape fails to compile. */
 const shapes: Readonly<Record<KeyForm, React.ReactNode>> = {
   blade: (
     <>
       {blade}
-      <path className={css.metal} fillRule="evenodd" d="M24 6a14 14 0 1 1 0 28 14 14 0 0 1 0-28zm-4 9a5 5 0 1 0 0 10 5 5 0 0 0 0-10z" />
+      <path
+        className={css.metal}
+        fillRule="evenodd"
+        d="M24 6a14 14 0 1 1 0 28 14 14 0 0 1 0-28zm-4 9a5 5 0 1 0 0 10 5 5 0 0 0 0-10z"
+      />
     </>
   ),
   transponder: (

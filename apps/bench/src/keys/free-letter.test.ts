@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest'
 import { keyLabel } from '@shearline/jobfile'
+import { describe, expect, it } from 'vitest'
 import { freeLetter } from './free-letter.ts'
 
 describe('the letter proposed for the next key', () => {

@@ -8,4 +8,3 @@ export function freeLetter(used: readonly string[]): string {
   }
   return 'Z9'
 }
-

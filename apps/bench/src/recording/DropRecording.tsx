@@ -1,8 +1,8 @@
 import { type DragEvent, type ReactNode, useRef, useState } from 'react'
 import { t } from '../words/index.ts'
 import { ImportContext } from './importing.ts'
-import css from './recording.module.css'
 import { RecordingDialog } from './RecordingDialog.tsx'
+import css from './recording.module.css'
 
 /** The whole job page as a place to drop a recording on. */
 export function DropRecording({ children }: { readonly children: ReactNode }) {

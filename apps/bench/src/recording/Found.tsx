@@ -12,13 +12,7 @@ import css from './recording.module.css'
 import { type Decoded, type Which, whiches } from './worker-messages.ts'
 
 /** What a recording holds, said before anything is recorded, and the question which scan it is. */
-export function Found({
-  decoded,
-  onClose,
-}: {
-  readonly decoded: Decoded
-  readonly onClose: () => void
-}) {
+export function Found({ decoded, onClose }: { readonly decoded: Decoded; readonly onClose: () => void }) {
   const { record, state } = useDesk()
   const readable = decoded.format !== 'unknown'
   const offered = decoded.scannedUnits > 0 ? whiches : (['keep'] as const)
@@ -58,9 +52,18 @@ export function Found({
         rows={[
           [t('recording.size'), size(decoded.bytes)],
           [t('recording.frames'), number(decoded.frames)],
-          [t('recording.messages'), t('recording.messages.of', { count: decoded.messages, incomplete: decoded.incomplete })],
-          [t('recording.units'), decoded.units.length === 0 ? '-' : <code key="units">{decoded.units.join(' ')}</code>],
-          [t('recording.faults'), t('recording.faults.of', { faults: decoded.faults, units: decoded.scannedUnits })],
+          [
+            t('recording.messages'),
+            t('recording.messages.of', { count: decoded.messages, incomplete: decoded.incomplete }),
+          ],
+          [
+            t('recording.units'),
+            decoded.units.length === 0 ? '-' : <code key="units">{decoded.units.join(' ')}</code>,
+          ],
+          [
+            t('recording.faults'),
+            t('recording.faults.of', { faults: decoded.faults, units: decoded.scannedUnits }),
+          ],
         ]}
       />
       <Vins decoded={decoded} vin={state.vin} />
@@ -102,7 +105,9 @@ function Vins({ decoded, vin }: { readonly decoded: Decoded; readonly vin: strin
         </p>
       ))}
       {decoded.notVins.map((heard) => (
-        <p key={`${heard.unit} ${heard.text}`}>{t('recording.not-vin', { unit: heard.unit, text: heard.text })}</p>
+        <p key={`${heard.unit} ${heard.text}`}>
+          {t('recording.not-vin', { unit: heard.unit, text: heard.text })}
+        </p>
       ))}
     </>
   )
@@ -118,7 +123,8 @@ function Findings({ decoded }: { readonly decoded: Decoded }) {
         {decoded.findings.map((finding, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: findings are read once and never reordered
           <li key={index}>
-            <code>{describeWhere(finding.where)}</code> {finding.what} <span className={css.hint}>{finding.doNext}</span>
+            <code>{describeWhere(finding.where)}</code> {finding.what}{' '}
+            <span className={css.hint}>{finding.doNext}</span>
           </li>
         ))}
         {decoded.moreFindings > 0 && <li>{t('recording.more-findings', { count: decoded.moreFindings })}</li>}

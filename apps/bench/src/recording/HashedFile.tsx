@@ -46,7 +46,13 @@ export function HashedFile({
         spellCheck={false}
       />
       <div className={formCss.foot}>
-        <input id={`${id}-file`} className="sr" type="file" onChange={pick} aria-label={t('hash.pick-named', { label })} />
+        <input
+          id={`${id}-file`}
+          className="sr"
+          type="file"
+          onChange={pick}
+          aria-label={t('hash.pick-named', { label })}
+        />
         <label htmlFor={`${id}-file`} className={formCss.plain}>
           {t('hash.pick')}
         </label>

@@ -30,7 +30,12 @@ export function RecordingDialog({ file, onClose }: { readonly file: File; readon
       )}
       {decoded === null ? (
         <>
-          <progress className={css.progress} value={bytes} max={Math.max(1, file.size)} aria-label={t('recording.reading')} />
+          <progress
+            className={css.progress}
+            value={bytes}
+            max={Math.max(1, file.size)}
+            aria-label={t('recording.reading')}
+          />
           <p role="status">{t('recording.read-so-far', { read: size(bytes), whole: size(file.size) })}</p>
           <div className={formCss.foot}>
             <button type="button" className={formCss.plain} onClick={onClose}>

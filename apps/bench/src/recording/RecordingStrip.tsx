@@ -25,7 +25,11 @@ export function RecordingStrip({ recording }: { readonly recording: Recording })
       <figcaption>
         <strong>{recording.name}</strong>{' '}
         <span className={css.hint}>
-          {t('strip.what', { seconds: number(to - from, 1), messages: recording.messages, units: recording.units.length })}
+          {t('strip.what', {
+            seconds: number(to - from, 1),
+            messages: recording.messages,
+            units: recording.units.length,
+          })}
         </span>
       </figcaption>
       <svg viewBox="0 0 320 34" role="img" aria-label={t('strip.events', { count: recording.events.length })}>

@@ -9,7 +9,11 @@ export interface Work<T> {
 /** The person cancelled. */
 export class Cancelled extends Error {}
 
-function start<T>(ask: Ask, read: (answer: Answer) => T | undefined, onProgress?: (bytes: number) => void): Work<T> {
+function start<T>(
+  ask: Ask,
+  read: (answer: Answer) => T | undefined,
+  onProgress?: (bytes: number) => void,
+): Work<T> {
   const worker = new Worker(new URL('./recording.worker.ts', import.meta.url), { type: 'module' })
   let cancel: () => void = () => undefined
   const done = new Promise<T>((resolve, reject) => {
@@ -29,7 +33,11 @@ function start<T>(ask: Ask, read: (answer: Answer) => T | undefined, onProgress?
 
 /** Decodes a recording in a worker; `onProgress` hears the bytes read so far. */
 export function decodeFile(file: File, onProgress: (bytes: number) => void): Work<Decoded> {
-  return start({ what: 'decode', file }, (answer) => (answer.what === 'decoded' ? answer.decoded : undefined), onProgress)
+  return start(
+    { what: 'decode', file },
+    (answer) => (answer.what === 'decoded' ? answer.decoded : undefined),
+    onProgress,
+  )
 }
 
 /** Hashes a file in a worker; the file leaves neither the device nor the page's memory. */

@@ -1,6 +1,6 @@
 import type { JobState } from '@shearline/jobfile'
-import { say } from '../words/engine.ts'
 import { volts } from '../words/amounts.ts'
+import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { clock } from '../words/instants.ts'
 import css from './supply.module.css'
@@ -13,7 +13,13 @@ const top = 12
 const bottom = 22
 
 /** Supply readings in the order they were taken, against the floor. Shapes tell rest, session and after apart. */
-export function SupplyChart({ supply, zone }: { readonly supply: JobState['supply']; readonly zone: string }) {
+export function SupplyChart({
+  supply,
+  zone,
+}: {
+  readonly supply: JobState['supply']
+  readonly zone: string
+}) {
   const { readings, setting } = supply
   if (readings.length === 0) return <p className={css.none}>{t('supply.none')}</p>
   const floor = setting?.floorVolts ?? null
@@ -22,9 +28,16 @@ export function SupplyChart({ supply, zone }: { readonly supply: JobState['suppl
   const high = Math.ceil(Math.max(...all) + 0.4)
   const x = (index: number) => left + ((width - left - right) * (index + 0.5)) / readings.length
   const y = (value: number) => top + ((height - top - bottom) * (high - value)) / (high - low)
-  const words = readings.map((reading) => `${volts(reading.volts)} ${say(`during.${reading.during}`)}`).join(', ')
+  const words = readings
+    .map((reading) => `${volts(reading.volts)} ${say(`during.${reading.during}`)}`)
+    .join(', ')
   return (
-    <svg className={css.chart} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={t('supply.chart', { words })}>
+    <svg
+      className={css.chart}
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={t('supply.chart', { words })}
+    >
       {[low, high].map((mark) => (
         <text key={mark} className={css.axis} x={left - 6} y={y(mark) + 4} textAnchor="end">
           {mark}
@@ -32,17 +45,30 @@ export function SupplyChart({ supply, zone }: { readonly supply: JobState['suppl
       ))}
       {floor !== null && (
         <>
-          <rect className={css.below} x={left} y={y(floor)} width={width - left - right} height={height - bottom - y(floor)} />
+          <rect
+            className={css.below}
+            x={left}
+            y={y(floor)}
+            width={width - left - right}
+            height={height - bottom - y(floor)}
+          />
           <path className={css.floor} d={`M${left} ${y(floor)}H${width - right}`} />
           <text className={css.axis} x={width - right} y={y(floor) + 13} textAnchor="end">
             {t('line.floor', { volts: volts(floor) })}
           </text>
         </>
       )}
-      <polyline className={css.curve} points={readings.map((reading, index) => `${x(index)},${y(reading.volts)}`).join(' ')} />
+      <polyline
+        className={css.curve}
+        points={readings.map((reading, index) => `${x(index)},${y(reading.volts)}`).join(' ')}
+      />
       {readings.map((reading, index) => (
         <g key={`${reading.at}-${reading.volts}`} transform={`translate(${x(index)} ${y(reading.volts)})`}>
-          {reading.during === 'session' ? <rect className={css.point} x="-4" y="-4" width="8" height="8" /> : <circle className={css.point} r="4.5" />}
+          {reading.during === 'session' ? (
+            <rect className={css.point} x="-4" y="-4" width="8" height="8" />
+          ) : (
+            <circle className={css.point} r="4.5" />
+          )}
         </g>
       ))}
       <text className={css.axis} x={left} y={height - 6}>

@@ -26,7 +26,11 @@ export function SupplyReading({ during }: { readonly during: During }) {
       need={needs[during]}
       settled={last !== undefined}
       more={t('supply.again')}
-      about={last !== undefined && <p>{t('supply.last', { volts: voltsWords(last.volts), count: readings.length })}</p>}
+      about={
+        last !== undefined && (
+          <p>{t('supply.last', { volts: voltsWords(last.volts), count: readings.length })}</p>
+        )
+      }
     >
       <ReadingForm key={fresh} during={during} onDone={renew} />
     </Part>
@@ -39,7 +43,9 @@ function ReadingForm({ during, onDone }: { readonly during: During; readonly onD
     <RecordForm
       submit={t('record')}
       onDone={onDone}
-      drafts={() => (volts === null ? null : [{ kind: 'supply-read', body: { volts, during, source: 'meter' } }])}
+      drafts={() =>
+        volts === null ? null : [{ kind: 'supply-read', body: { volts, during, source: 'meter' } }]
+      }
     >
       <Amount
         label={t('supply.volts')}

@@ -1,6 +1,7 @@
 /** @module Sends what this device has kept. Nothing leaves the device's store because it was sent. */
-import { announce, onChange } from './changes.ts'
+
 import { waitBefore } from './backoff.ts'
+import { announce, onChange } from './changes.ts'
 import { database, strict } from './database.ts'
 import { type Refusal, Refused, remote } from './remote.ts'
 

@@ -1,5 +1,13 @@
 /** @module Writes facts: first here, signed and chained, in one strict transaction; sending comes after. */
-import { type BodyInput, type Fact, type FactDraft, foldJob, type Kind, summarise, writeFact } from '@shearline/jobfile'
+import {
+  type BodyInput,
+  type Fact,
+  type FactDraft,
+  foldJob,
+  type Kind,
+  summarise,
+  writeFact,
+} from '@shearline/jobfile'
 import { ownDevice, signer } from '../device/self.ts'
 import { announce } from './changes.ts'
 import { database, type KeptBlob, strict } from './database.ts'

@@ -1,3 +1,4 @@
+import type { JobState, VinOnRecord } from '@shearline/jobfile'
 import { proposeRepairs, readVin, sameVin, tidyVin } from '@shearline/keywork'
 import { useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
@@ -18,24 +19,26 @@ export function VinPart() {
   const [fresh, renew] = useFresh()
   const agreement = sameVin(vins.map((reading) => ({ source: reading.source, text: reading.vin })))
   const settled = vin !== null && new Set(vins.map((reading) => reading.source)).size > 1
-  const malformed = vins.filter((reading) => !reading.wellFormed).map((reading) => `vin-not-well-formed:${reading.source}`)
+  const malformed = vins
+    .filter((reading) => !reading.wellFormed)
+    .map((reading) => `vin-not-well-formed:${reading.source}`)
   return (
     <Part
       title={t('vin.title')}
-      need={['vin-missing vin-second-source vin-sources-disagree vin-not-well-formed', ...malformed].join(' ')}
+      need={['vin-missing vin-second-source vin-sources-disagree vin-not-well-formed', ...malformed].join(
+        ' ',
+      )}
       settled={settled}
       more={t('vin.again')}
       about={
         vins.length > 0 && (
           <>
             <dl className={css.vins}>
-              {vins.map((reading, index) => (
-                // The same source may be read twice; the order of reading is what tells them apart.
-                // biome-ignore lint/suspicious/noArrayIndexKey: readings are append-only
-                <div key={index}>
-                  <dt>{say(`vin-source.${reading.source}`)}</dt>
+              {grouped(vins).map(({ source, vin: text, count }) => (
+                <div key={`${source} ${text}`}>
+                  <dt>{t('vin.from', { source: say(`vin-source.${source}`), count })}</dt>
                   <dd className="mono">
-                    <MarkedVin vin={reading.vin} positions={agreement.positions} />
+                    <MarkedVin vin={text} positions={agreement.positions} />
                   </dd>
                 </div>
               ))}
@@ -48,6 +51,16 @@ export function VinPart() {
       <VinForm key={fresh} onDone={renew} />
     </Part>
   )
+}
+
+/** The same reading from the same source once, with how often it was read. */
+function grouped(vins: JobState['vins']) {
+  const groups = new Map<string, { source: VinOnRecord['source']; vin: string; count: number }>()
+  for (const { source, vin } of vins) {
+    const key = `${source} ${vin}`
+    groups.set(key, { source, vin, count: (groups.get(key)?.count ?? 0) + 1 })
+  }
+  return [...groups.values()]
 }
 
 /** Differing characters are boxed, not coloured. */
@@ -69,7 +82,10 @@ function VinForm({ onDone }: { readonly onDone: () => void }) {
   const [text, setText] = useState('')
   const reading = readVin(text)
   const long = tidyVin(text).length
-  const repairs = long === 17 && !(reading.wellFormed && reading.checkDigit?.ok === true) ? proposeRepairs(text).slice(0, 3) : []
+  const repairs =
+    long === 17 && !(reading.wellFormed && reading.checkDigit?.ok === true)
+      ? proposeRepairs(text).slice(0, 3)
+      : []
   return (
     <RecordForm
       submit={t('record')}
@@ -93,7 +109,10 @@ function VinForm({ onDone }: { readonly onDone: () => void }) {
       {long === 17 && (
         <p className={formCss.hint} role="status">
           {reading.wellFormed ? t('vin.well-formed') : t('vin.not-well-formed')}{' '}
-          {reading.checkDigit !== null && t(reading.checkDigit.ok ? 'vin.check.ok' : 'vin.check.other', { expected: reading.checkDigit.expected })}
+          {reading.checkDigit !== null &&
+            t(reading.checkDigit.ok ? 'vin.check.ok' : 'vin.check.other', {
+              expected: reading.checkDigit.expected,
+            })}
         </p>
       )}
       {repairs.length > 0 && (
@@ -101,7 +120,12 @@ function VinForm({ onDone }: { readonly onDone: () => void }) {
           <span className={formCss.label}>{t('vin.repairs')}</span>
           <div className={formCss.choices}>
             {repairs.map((repair) => (
-              <button key={repair.vin} type="button" className={formCss.plain} onClick={() => setText(repair.vin)}>
+              <button
+                key={repair.vin}
+                type="button"
+                className={formCss.plain}
+                onClick={() => setText(repair.vin)}
+              >
                 <span className="mono">
                   <MarkedVin vin={repair.vin} positions={repair.changes.map((change) => change.position)} />
                 </span>

@@ -25,7 +25,9 @@ export function size(bytes: number): string {
 
 /** How many decimals a currency has, as the language's data say. */
 function decimalsOf(currency: string): number {
-  return new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
+  return (
+    new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2
+  )
 }
 
 /** An amount in minor units as money: 12500 EUR -> `€125.00`. */

@@ -3,16 +3,22 @@ import { region } from './index.ts'
 
 /** Hour and minute of a UTC instant in a zone: `09:12`. */
 export function clock(at: string, zone: string): string {
-  return new Intl.DateTimeFormat(region(), { hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone: safe(zone) }).format(
-    new Date(at),
-  )
+  return new Intl.DateTimeFormat(region(), {
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+    timeZone: safe(zone),
+  }).format(new Date(at))
 }
 
 /** Day and month of a UTC instant in a zone: `Wed 25 Nov`. */
 export function day(at: string, zone: string): string {
-  return new Intl.DateTimeFormat(region(), { weekday: 'short', day: 'numeric', month: 'short', timeZone: safe(zone) }).format(
-    new Date(at),
-  )
+  return new Intl.DateTimeFormat(region(), {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    timeZone: safe(zone),
+  }).format(new Date(at))
 }
 
 /** The calendar day of an instant in a zone as `2026-11-25`, for grouping. */

@@ -42,8 +42,7 @@ describe('the words of the bench', () => {
   it('has no key that nothing asks for', () => {
     const used = new Set(written)
     const unused = keys.filter(
-      (key) =>
-        !used.has(key) && !patterns.some(([start, end]) => key.startsWith(start) && key.endsWith(end)),
+      (key) => !used.has(key) && !patterns.some(([start, end]) => key.startsWith(start) && key.endsWith(end)),
     )
     expect(unused).toEqual([])
   })

@@ -4,8 +4,8 @@ import { Choice, YesNo } from '../../form/Choice.tsx'
 import { Words } from '../../form/Words.tsx'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
-import { useDesk } from '../desk.ts'
 import { Consent } from '../Consent.tsx'
+import { useDesk } from '../desk.ts'
 import { Part, RecordForm, useFresh } from '../Part.tsx'
 
 type Role = Body<'authority-seen'>['role']
@@ -15,15 +15,17 @@ export function AuthorityChapter() {
   const { state } = useDesk()
   return (
     <>
-      <DocumentPart role="identity" />
-      <DocumentPart role="entitlement" />
-      {state.opened?.work === 'all-keys-lost' && <Consent about="no-check-before" need="consent-no-check-before" />}
+      <DocumentPart of="identity" />
+      <DocumentPart of="entitlement" />
+      {state.opened?.work === 'all-keys-lost' && (
+        <Consent about="no-check-before" need="consent-no-check-before" />
+      )}
       <DecisionPart />
     </>
   )
 }
 
-function DocumentPart({ role }: { readonly role: Role }) {
+function DocumentPart({ of: role }: { readonly of: Role }) {
   const { state } = useDesk()
   const seen = state.authority.seen.findLast((document) => document.role === role)
   const settled = seen?.original === true && seen.matched
@@ -40,18 +42,23 @@ function DocumentPart({ role }: { readonly role: Role }) {
       about={
         seen !== undefined && (
           <p>
-            {t('authority.seen', { document: seen.document, issuer: seen.issuer, last: seen.lastCharacters, by: seen.checkedBy })}{' '}
+            {t('authority.seen', {
+              document: seen.document,
+              issuer: seen.issuer,
+              last: seen.lastCharacters,
+              by: seen.checkedBy,
+            })}{' '}
             {t('authority.how', { original: String(seen.original), matched: String(seen.matched) })}
           </p>
         )
       }
     >
-      <DocumentForm key={fresh} role={role} onDone={renew} />
+      <DocumentForm key={fresh} of={role} onDone={renew} />
     </Part>
   )
 }
 
-function DocumentForm({ role, onDone }: { readonly role: Role; readonly onDone: () => void }) {
+function DocumentForm({ of: role, onDone }: { readonly of: Role; readonly onDone: () => void }) {
   const { by } = useDesk()
   const [document, setDocument] = useState('')
   const [issuer, setIssuer] = useState('')
@@ -86,7 +93,12 @@ function DocumentForm({ role, onDone }: { readonly role: Role; readonly onDone: 
         mono
       />
       <YesNo label={t('authority.original')} value={original} onChange={setOriginal} />
-      <YesNo label={t('authority.matched')} hint={t(`authority.matched.${role}`)} value={matched} onChange={setMatched} />
+      <YesNo
+        label={t('authority.matched')}
+        hint={t(`authority.matched.${role}`)}
+        value={matched}
+        onChange={setMatched}
+      />
       <Words label={t('authority.by')} value={checkedBy} onChange={setCheckedBy} autoCapitalize="words" />
     </RecordForm>
   )

@@ -1,7 +1,7 @@
 import { useState } from 'react'
 import { Choice } from '../../form/Choice.tsx'
-import { HashedFile } from '../../recording/HashedFile.tsx'
 import { Words } from '../../form/Words.tsx'
+import { HashedFile } from '../../recording/HashedFile.tsx'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
 import { Facts } from '../Facts.tsx'

@@ -71,7 +71,13 @@ function KeysSaid({ onDone }: { readonly onDone: () => void }) {
       onDone={onDone}
       drafts={() => (count === null ? null : [{ kind: 'keys-said', body: { count, absent: [...absent] } }])}
     >
-      <Amount label={t('call.count')} hint={t('call.count.hint')} value={count} onChange={setCount} most={99} />
+      <Amount
+        label={t('call.count')}
+        hint={t('call.count.hint')}
+        value={count}
+        onChange={setCount}
+        most={99}
+      />
       <Names label={t('call.absent')} hint={t('call.absent.hint')} value={absent} onChange={setAbsent} />
     </RecordForm>
   )
@@ -80,7 +86,11 @@ function KeysSaid({ onDone }: { readonly onDone: () => void }) {
 function Note({ onDone }: { readonly onDone: () => void }) {
   const [text, setText] = useState('')
   return (
-    <RecordForm submit={t('record')} onDone={onDone} drafts={() => [{ kind: 'note-written', body: { text } }]}>
+    <RecordForm
+      submit={t('record')}
+      onDone={onDone}
+      drafts={() => [{ kind: 'note-written', body: { text } }]}
+    >
       <Words label={t('call.note')} value={text} onChange={setText} />
     </RecordForm>
   )

@@ -55,7 +55,10 @@ function BlankForm({ onDone }: { readonly onDone: () => void }) {
           label={t('close.key')}
           value={key}
           onChange={setKey}
-          options={[['', t('close.no-key')], ...keys.map((one) => [one.id, t('rehearsal.key', { key: one.id })] as const)]}
+          options={[
+            ['', t('close.no-key')],
+            ...keys.map((one) => [one.id, t('rehearsal.key', { key: one.id })] as const),
+          ]}
         />
       )}
       <Choice

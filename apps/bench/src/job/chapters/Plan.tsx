@@ -44,7 +44,11 @@ function FloorPart() {
       about={
         setting !== null && (
           <p>
-            {t('plan.power.set', { volts: volts(setting.floorVolts), source: setting.floorSource, battery: say(`battery.${setting.battery}`) })}
+            {t('plan.power.set', {
+              volts: volts(setting.floorVolts),
+              source: setting.floorSource,
+              battery: say(`battery.${setting.battery}`),
+            })}
           </p>
         )
       }
@@ -63,7 +67,9 @@ function FloorForm({ onDone }: { readonly onDone: () => void }) {
       submit={t('record')}
       onDone={onDone}
       drafts={() =>
-        floorVolts === null || battery === null ? null : [{ kind: 'supply-set', body: { floorVolts, floorSource, battery } }]
+        floorVolts === null || battery === null
+          ? null
+          : [{ kind: 'supply-set', body: { floorVolts, floorSource, battery } }]
       }
     >
       <Amount

@@ -82,7 +82,13 @@ function BlankForm({ onDone }: { readonly onDone: () => void }) {
           decimals={3}
           optional
         />
-        <Words label={t('blank.transponder')} hint={t('blank.transponder.hint')} value={transponder} onChange={setTransponder} optional />
+        <Words
+          label={t('blank.transponder')}
+          hint={t('blank.transponder.hint')}
+          value={transponder}
+          onChange={setTransponder}
+          optional
+        />
         <Words label={t('blank.profile')} value={profile} onChange={setProfile} optional />
       </div>
       <Choice

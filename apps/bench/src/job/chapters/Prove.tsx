@@ -11,7 +11,11 @@ import { Part } from '../Part.tsx'
 export function ProveChapter() {
   const { state } = useDesk()
   const open = new Set(
-    state.tumblers.flatMap((tumbler) => tumbler.needs.filter((need) => need.code === 'function-lost').map((need) => `${need.params.key}:${need.params.function}`)),
+    state.tumblers.flatMap((tumbler) =>
+      tumbler.needs
+        .filter((need) => need.code === 'function-lost')
+        .map((need) => `${need.params.key}:${need.params.function}`),
+    ),
   )
   return (
     <>

@@ -37,11 +37,19 @@ export function TeachChapter() {
             submit={t('teach.open.record')}
             drafts={() => [{ kind: 'session-opened', body: { rehearsed: rehearsal !== null } }]}
           >
-            <p>{rehearsal === null ? t('teach.not-rehearsed') : t('teach.rehearsed', { order: order.join(', ') })}</p>
+            <p>
+              {rehearsal === null
+                ? t('teach.not-rehearsed')
+                : t('teach.rehearsed', { order: order.join(', ') })}
+            </p>
           </RecordForm>
         </Part>
       )}
-      <Part title={t('teach.keys')} need="key-not-taught" about={order.length === 0 && <p>{t('rehearsal.no-keys')}</p>}>
+      <Part
+        title={t('teach.keys')}
+        need="key-not-taught"
+        about={order.length === 0 && <p>{t('rehearsal.no-keys')}</p>}
+      >
         <ol className={css.steps}>
           {order.map((key) => (
             <KeyStep key={key} label={key} next={left[0] === key} />
@@ -49,7 +57,12 @@ export function TeachChapter() {
         </ol>
       </Part>
       {sessionOpen && (
-        <Part title={t('teach.close')} need="session-not-closed" settled={left.length > 0} more={t('teach.close.early')}>
+        <Part
+          title={t('teach.close')}
+          need="session-not-closed"
+          settled={left.length > 0}
+          more={t('teach.close.early')}
+        >
           <Close ready={left.length === 0} />
         </Part>
       )}
@@ -66,7 +79,10 @@ function KeyStep({ label, next }: { readonly label: string; readonly next: boole
   const jobKey = state.keys.find((one) => one.id === label)
   const taught = state.teaching.taught.includes(label)
   return (
-    <li className={css.rehearsed} data-need={taught || !state.teaching.sessionOpen ? undefined : `key-not-taught:${label}`}>
+    <li
+      className={css.rehearsed}
+      data-need={taught || !state.teaching.sessionOpen ? undefined : `key-not-taught:${label}`}
+    >
       <span className={css.rehearsedHead}>
         {jobKey !== undefined && <Tag letter={label} colour={jobKey.colour} />}
         <strong>{taught ? t('teach.taught', { key: label }) : t('teach.key', { key: label })}</strong>
@@ -77,13 +93,33 @@ function KeyStep({ label, next }: { readonly label: string; readonly next: boole
           drafts={() => [
             {
               kind: 'key-taught',
-              body: { key: label, ...(count === null ? {} : { carCount: count }), ...(volts === null ? {} : { volts }) },
+              body: {
+                key: label,
+                ...(count === null ? {} : { carCount: count }),
+                ...(volts === null ? {} : { volts }),
+              },
             },
           ]}
         >
           <div className={formCss.row}>
-            <Amount label={t('teach.count')} hint={t('teach.count.hint')} value={count} onChange={setCount} most={99} optional />
-            <Amount label={t('supply.volts')} unit="V" value={volts} onChange={setVolts} most={60} step={0.1} decimals={2} optional />
+            <Amount
+              label={t('teach.count')}
+              hint={t('teach.count.hint')}
+              value={count}
+              onChange={setCount}
+              most={99}
+              optional
+            />
+            <Amount
+              label={t('supply.volts')}
+              unit="V"
+              value={volts}
+              onChange={setVolts}
+              most={60}
+              step={0.1}
+              decimals={2}
+              optional
+            />
           </div>
         </RecordForm>
       )}
@@ -99,7 +135,14 @@ function Close({ ready }: { readonly ready: boolean }) {
       drafts={() => [{ kind: 'session-closed', body: count === null ? {} : { carCount: count } }]}
     >
       {!ready && <p>{t('teach.not-all')}</p>}
-      <Amount label={t('teach.count')} hint={t('teach.count.hint')} value={count} onChange={setCount} most={99} optional />
+      <Amount
+        label={t('teach.count')}
+        hint={t('teach.count.hint')}
+        value={count}
+        onChange={setCount}
+        most={99}
+        optional
+      />
     </RecordForm>
   )
 }
@@ -116,7 +159,12 @@ function Mend() {
       need="break-off-open"
       about={<p>{t('mend.why', { why: say(`break.${breakOff.why}`) })}</p>}
     >
-      <RecordForm key={fresh} submit={t('record')} onDone={renew} drafts={() => [{ kind: 'break-off-mended', body: { how } }]}>
+      <RecordForm
+        key={fresh}
+        submit={t('record')}
+        onDone={renew}
+        drafts={() => [{ kind: 'break-off-mended', body: { how } }]}
+      >
         <p>{t('mend.first')}</p>
         <Words label={t('mend.how')} hint={t('mend.how.hint')} value={how} onChange={setHow} />
       </RecordForm>
@@ -128,7 +176,9 @@ function BelowFloor() {
   const { state } = useDesk()
   const { setting, minimumVolts } = state.supply
   if (setting === null || minimumVolts === null || minimumVolts >= setting.floorVolts) return null
-  const explained = !state.tumblers.some((tumbler) => tumbler.needs.some((need) => need.code === 'supply-below-floor'))
+  const explained = !state.tumblers.some((tumbler) =>
+    tumbler.needs.some((need) => need.code === 'supply-below-floor'),
+  )
   return (
     <Part
       title={t('supply.below', { minimum: voltsWords(minimumVolts), floor: voltsWords(setting.floorVolts) })}

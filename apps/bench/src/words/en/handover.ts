@@ -23,7 +23,8 @@ export const handoverWords = {
   'warranty.usual': 'cell of the key|water|drops',
   'retention.title': 'What is deleted when',
   'retention.again': 'Set other periods',
-  'retention.law': 'These periods are common practice, not law. Check your local law and change what it says otherwise.',
+  'retention.law':
+    'These periods are common practice, not law. Check your local law and change what it says otherwise.',
   'retention.class': '{name}: days kept',
   'retention.days': '{days, plural, one {# day} other {# days}}',
   'retention.pack': 'neutral default',

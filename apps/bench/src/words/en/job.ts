@@ -3,7 +3,8 @@ export const jobWords = {
   'job.page': 'Job; recordings can be dropped anywhere here',
   'job.reading': 'Reading the job ...',
   'job.unknown': 'This job is not here',
-  'job.unknown.what': 'Neither this device nor the server knows a job {job}. If it was opened on another device, let that one send first.',
+  'job.unknown.what':
+    'Neither this device nor the server knows a job {job}. If it was opened on another device, let that one send first.',
   'job.to-board': 'To the jobs',
   'job.since': 'since {when}',
 
@@ -12,7 +13,7 @@ export const jobWords = {
   'cylinder.glance': '{count} of {of} tumblers in line',
   'standing.in-line': 'in line',
   'standing.low': 'low, {done} of {of}',
-  'standing.high': 'high: conflict',
+  'standing.high': 'conflict',
 
   'next.title': 'Next step',
   'chapter.wanted': '{count} wanted',
@@ -29,23 +30,27 @@ export const jobWords = {
   'record.corrected': '{action, select, withdrawn {Withdrawn} other {Replaced}} by {by}: {reason}',
   'withdraw.title': 'Withdraw this?',
   'withdraw.reason': 'Why it is not right',
-  'withdraw.hint': 'It stays on record, struck through, with your name and reason. Nothing is ever erased silently.',
+  'withdraw.hint':
+    'It stays on record, struck through, with your name and reason. Nothing is ever erased silently.',
 
   'stops.title': 'If it stops here',
   'stops.title-stopped': 'It stopped. What holds now',
   'stops.untouched': 'Nothing has been changed: every key that started the car still does.',
   'stops.closed': 'The session is closed: what was taught is saved in the car.',
-  'stops.same': '{count, plural, one {Key {starts} starts the car as before} other {Keys {starts} start the car as before}}; nothing is dropped.',
+  'stops.same':
+    '{count, plural, one {Key {starts} starts the car as before} other {Keys {starts} start the car as before}}; nothing is dropped.',
   'stops.more': 'Keys {starts} start the car; nothing is dropped.',
   'stops.dropped': 'Of the keys here only {starts} start the car for certain; {dropped} may not.',
   'stops.stranded': 'No key here is certain to start the car.',
-  'stops.not-rehearsed': 'The teaching rule or its rehearsal is not on record, so this car is taken as replace-all: keys that are not here may stop working.',
+  'stops.not-rehearsed':
+    'The teaching rule or its rehearsal is not on record, so this car is taken as replace-all: keys that are not here may stop working.',
   'way-back.not-needed': 'No way back is needed.',
   'way-back.reopen': 'Way back: open a new session.',
   'way-back.restore': 'Way back: restore the backup.',
   'way-back.none': 'No way back is known.',
 
-  'line.said': '{count, plural, =0 {No key said to exist} one {# key said to exist} other {# keys said to exist}}',
+  'line.said':
+    '{count, plural, =0 {No key said to exist} one {# key said to exist} other {# keys said to exist}}',
   'line.absent': 'not here: {names}',
   'line.seen': '{document} …{last}',
   'line.vin': 'VIN …{tail}, {count, plural, one {# reading} other {# readings}}',
@@ -77,7 +82,7 @@ export const jobWords = {
   'call.keys.again': 'The customer now says otherwise',
   'call.count': 'Keys the customer says exist',
   'call.count.hint': 'All of them, wherever they are.',
-  'call.absent': 'Keys that will not be here, in the customer\'s own words',
+  'call.absent': "Keys that will not be here, in the customer's own words",
   'call.absent.hint': 'One at a time: "spare at home", "lost at the beach".',
   'call.notes': 'Notes',
   'call.note.add': 'Write a note',
@@ -86,7 +91,8 @@ export const jobWords = {
   'authority.identity': 'Identity of the person',
   'authority.entitlement': 'Right to order a key',
   'authority.identity.usual': 'passport|driving licence|identity card',
-  'authority.entitlement.usual': 'registration document|work order|finance letter|insurance letter|lease contract',
+  'authority.entitlement.usual':
+    'registration document|work order|finance letter|insurance letter|lease contract',
   'authority.again': 'Another document was seen',
   'authority.document': 'Kind of document',
   'authority.issuer': 'Who issued it',
@@ -112,7 +118,7 @@ export const jobWords = {
   'consent-title.clear-faults': 'Clearing faults',
   'consent.again': 'Sign again',
   'consent.given': 'Agreed by {signer}. Keys named: {keys}.',
-  'consent.absent': 'Keys that may stop, in the customer\'s own words',
+  'consent.absent': "Keys that may stop, in the customer's own words",
   'consent.absent.hint': 'Read them aloud before the customer agrees.',
   'consent.signer': 'Name of the person who agrees',
   'consent.signer.hint': 'The person here, not the firm.',
@@ -121,6 +127,7 @@ export const jobWords = {
   'vin.title': 'Vehicle identification number (VIN)',
   'vin.again': 'Read it from another source',
   'vin.source': 'Read from',
+  'vin.from': '{source}{count, plural, one {} other {, # times}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 characters; the letters I, O and Q are never used.',
   'vin.length': '{count} of 17 characters',
@@ -130,6 +137,7 @@ export const jobWords = {
   'vin.check.other': 'The check digit would be {expected}; only North America requires it.',
   'vin.repairs': 'Close readings that fit. Look again before you take one:',
   'vin.agree': 'All sources agree.',
-  'vin.conflict': 'The sources differ in {count, plural, one {# character} other {# characters}}, boxed above. Look again, then withdraw the wrong reading below.',
+  'vin.conflict':
+    'The sources differ in {count, plural, one {# character} other {# characters}}, boxed above. Look again, then withdraw the wrong reading below.',
   'vin.too-few': 'One source only: a second one must agree.',
 } as const

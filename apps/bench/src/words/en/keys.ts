@@ -29,7 +29,8 @@ export const keyWords = {
   'grid.after': 'What each key can do after the work',
   'grid.no-keys': 'Label the keys first; their functions then stand here.',
   'grid.answer': 'Answer to lay into the cells you tap',
-  'grid.answer.hint': 'Choose once, then tap every cell it holds for. Tap again with another answer to correct.',
+  'grid.answer.hint':
+    'Choose once, then tap every cell it holds for. Tap again with another answer to correct.',
   'grid.because': 'Not tested because',
   'grid.because-needed': 'Say why it is not tested, then tap the cell.',
   'grid.present': 'The customer is watching these tests',
@@ -44,6 +45,7 @@ export const keyWords = {
   'count.before': 'Keys the car stores before the work',
   'count.after': 'Keys the car stores now',
   'count.again': 'Read again',
+  'count.read': 'The car counts {count}.',
   'count.none': 'This car does not show it.',
   'count.shows': 'Does the car show its count?',
   'count.shows.yes': 'It shows it',

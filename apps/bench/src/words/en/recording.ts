@@ -14,11 +14,13 @@ export const recordingWords = {
   'recording.messages.of': '{count, number}{incomplete, plural, =0 {} other {, # more incomplete}}',
   'recording.units': 'Units that answered',
   'recording.faults': 'Faults reported',
-  'recording.faults.of': '{units, plural, =0 {no fault list in it} one {{faults} by # unit} other {{faults} by # units}}',
+  'recording.faults.of':
+    '{units, plural, =0 {no fault list in it} one {{faults} by # unit} other {{faults} by # units}}',
   'recording.vin': 'VIN heard:',
   'recording.vin.same': 'the same as on record.',
   'recording.vin.differs': 'Not the one on record ({vin}): recording it will stand against it.',
-  'recording.not-vin': 'Unit {unit} answered "{text}" for a VIN. It is not well formed and is not recorded as one.',
+  'recording.not-vin':
+    'Unit {unit} answered "{text}" for a VIN. It is not well formed and is not recorded as one.',
   'recording.clean': 'Every line could be read.',
   'recording.findings': '{count, plural, one {# thing worth a look} other {# things worth a look}}',
   'recording.more-findings': '{count, plural, one {and # more} other {and # more}}',
@@ -31,7 +33,8 @@ export const recordingWords = {
   'recording.which.cleared': 'After clearing',
   'recording.which.cycled': 'After an ignition cycle',
   'recording.which.keep': 'Only keep it',
-  'recording.kept-as-is': 'What is kept: its messages, with the content of security services blacked out, and the hash of the file. The file itself stays where it is.',
+  'recording.kept-as-is':
+    'What is kept: its messages, with the content of security services blacked out, and the hash of the file. The file itself stays where it is.',
   'recording.record': 'Record it',
   'recording.leave': 'Leave it',
   'strip.what':
@@ -48,7 +51,8 @@ export const recordingWords = {
   'scan.before.why': 'All control units, before anything is touched: it is the only proof of what was there.',
   'scan.before.there': 'The scan before the work is on record.',
   'scan.after': 'Scan after the work',
-  'scan.after.why': 'All control units again. An empty list right after clearing proves nothing until the car has run its tests.',
+  'scan.after.why':
+    'All control units again. An empty list right after clearing proves nothing until the car has run its tests.',
   'scan.after.there': 'The scan after the work is on record.',
   'scan.again': 'Add another scan',
   'scan.type': 'Type a scan from own equipment',
@@ -83,7 +87,8 @@ export const recordingWords = {
   'unit-role.alarm': 'alarm',
   'unit-role.remote': 'remote locking',
   'clear.title': 'Clearing',
-  'clear.what': 'The bench clears nothing. Clear with your own equipment after the scan is saved, then cycle the ignition and scan again.',
+  'clear.what':
+    'The bench clears nothing. Clear with your own equipment after the scan is saved, then cycle the ignition and scan again.',
   'clear.ask': 'Record that faults were cleared',
   'clear.units': 'Control units that were cleared',
   'clear.airbag': 'An airbag fault that was there before is never cleared.',

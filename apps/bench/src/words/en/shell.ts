@@ -35,13 +35,15 @@ export const shellWords = {
   'sending.refusal': '{what} ({code})',
   'sending.try': 'Try to send now',
 
-  'board.day': '{open, plural, =0 {Nothing open} one {# job open} other {# jobs open}}{ready, plural, =0 {} one {, # in line} other {, # in line}}',
+  'board.day':
+    '{open, plural, =0 {Nothing open} one {# job open} other {# jobs open}}{ready, plural, =0 {} one {, # in line} other {, # in line}}',
   'board.new': 'New job',
   'board.earlier': 'Earlier days',
   'board.invented': 'invented',
   'board.where': '{place} · {when}',
   'board.empty.title': 'No job yet',
-  'board.empty.what': 'Open one when the call comes in. Each job then shows here as its lock cylinder, with the one thing to do next.',
+  'board.empty.what':
+    'Open one when the call comes in. Each job then shows here as its lock cylinder, with the one thing to do next.',
   'board.empty.call': 'New job: which car, where, for whom.',
   'board.empty.arrive': 'At the car: read the VIN, label every key, scan before anything is touched.',
   'board.empty.seal': 'When all seven tumblers stand in line: seal the document and hand over.',
@@ -77,10 +79,13 @@ export const shellWords = {
   'theme.sun': 'Sun',
   'device.sending': 'Saved and sent',
   'device.kept': 'Kept here',
-  'device.key': 'This browser signs what it records with a key that cannot leave it. Others know the device by:',
-  'device.facts': '{count, plural, =0 {Nothing is recorded with this device yet.} one {# fact is recorded with this device.} other {# facts are recorded with this device.}}',
+  'device.key':
+    'This browser signs what it records with a key that cannot leave it. Others know the device by:',
+  'device.facts':
+    '{count, plural, =0 {Nothing is recorded with this device yet.} one {# fact is recorded with this device.} other {# facts are recorded with this device.}}',
   'device.lasting': 'The browser has promised to keep this store.',
-  'device.not-lasting': 'The browser may drop this store when the disk is full. Ask it to keep it; it tends to agree once the bench is used often or installed.',
+  'device.not-lasting':
+    'The browser may drop this store when the disk is full. Ask it to keep it; it tends to agree once the bench is used often or installed.',
   'device.ask-lasting': 'Ask the browser to keep it',
 
   'by.title': 'Who is working?',
@@ -91,9 +96,11 @@ export const shellWords = {
   'mishap.kept': 'Everything that was shown as saved is still saved on this device.',
   'mishap.reload': 'Load the page again',
   'problem.fact': 'Not recorded, the value at "{path}" does not fit. {what}',
-  'problem.cannot-sign': 'This browser cannot sign records. Use a current version of your browser, or another one.',
+  'problem.cannot-sign':
+    'This browser cannot sign records. Use a current version of your browser, or another one.',
   'problem.refused': '{what} {doNext}',
-  'problem.unreachable': 'The server cannot be reached now. Everything recorded stays saved here; try again when there is a connection.',
+  'problem.unreachable':
+    'The server cannot be reached now. Everything recorded stays saved here; try again when there is a connection.',
   'problem.full': 'This device is full, so nothing was recorded. Free some space and record it again.',
   'problem.other': 'That did not work: {what}',
 } as const
