@@ -53,7 +53,7 @@ async function importAs(file: string, which: string): Promise<string> {
   await page.locator('#chapter-faults input[type=file]').setInputFiles(file)
   const dialog = page.getByRole('dialog', { name: /^Recording/ })
   await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
-  const found = await dialog.textContent()
+  const found = (await dialog.textContent()) ?? ''
   await picture('import')
   await dialog.getByRole('radio', { name: which }).check()
   await dialog.getByRole('button', { name: 'Record it' }).click()
@@ -128,7 +128,7 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     writeFileSync(recording, recordingAfter(Math.floor(Date.now() / 1000)))
     const found = await importAs(recording, 'After the work')
     expect(found).toContain('738')
-    await page.locator('#chapter-faults').getByText('U0140-87').first().waitFor()
+    await page.locator('#chapter-faults').getByText('U0140-87').filter({ visible: true }).first().waitFor()
     await picture('faults')
     expect((await standing()).faults.faults.map((line) => line.class).sort()).toEqual([
       'raised-by-work',
@@ -194,9 +194,9 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
       await openChapter('faults')
       const found = await importAs(join(captures ?? '', '01_can11_obd_uds_kwp_scan.log'), 'After the work')
       // Frames, messages and incomplete transfers as tshark 4.0.17 and scapy count them (../shared/captures/expected).
-      expect(found).toMatch(/Frames\s+1,845/)
-      expect(found).toMatch(/Messages\s+1,814, 2 more incomplete/)
-      await page.locator('#chapter-faults').getByText('B1603-00').first().waitFor()
+      expect(found).toMatch(/Frames\s*1,845/)
+      expect(found).toMatch(/Messages\s*1,814, 2 more incomplete/)
+      await page.locator('#chapter-faults').getByText('B1603-00').filter({ visible: true }).first().waitFor()
     },
   )
 })

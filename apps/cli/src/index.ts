@@ -4,6 +4,7 @@ import { addDecode } from './commands/decode.ts'
 import { addDemo } from './commands/demo.ts'
 import { addFaults } from './commands/faults.ts'
 import { addJob } from './commands/job.ts'
+import { addPower } from './commands/power.ts'
 import { addRehearse } from './commands/rehearse.ts'
 import { addScans } from './commands/scans.ts'
 import { addServe } from './commands/serve.ts'
@@ -23,6 +24,7 @@ export function buildProgram(): Command {
   addVin(program)
   addFaults(program)
   addRehearse(program)
+  addPower(program)
   addJob(program)
   addVerify(program)
   addDemo(program)

@@ -3,5 +3,6 @@
 export * from './enrolment/index.ts'
 export * from './faults/index.ts'
 export * from './grid/index.ts'
+export * from './power/index.ts'
 export * from './tally/index.ts'
 export * from './vin/index.ts'

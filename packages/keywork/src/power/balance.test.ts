@@ -72,6 +72,25 @@ describe('balance', () => {
     )
   })
 
+  test('POW-11 a battery run flat gives nothing more, stands at 0 V, and its load goes unserved', () => {
+    const input = plan({
+      battery: { kind: 'flooded', capacityAmpereHours: 45, restVolts: 12, hoursAtRest: 24 },
+      steps: [{ minutes: 600, amperes: 20 }],
+      runs: 100,
+    })
+    const run = traced({ input, run: 7 }, null)
+    const flat = run.trace.volts.indexOf(0)
+    expect(flat).toBeGreaterThan(0)
+    const served = run.trace.batteryAmperes.reduce(
+      (sum, each, node) => sum + each * at(run.schedule.hours, node),
+      0,
+    )
+    expect(served).toBeLessThan(run.battery.capacityAmpereHours)
+    expect(served).toBeLessThan(at(run.battery.loads, 0) * 10)
+    for (const node of nodesOf(run).slice(0, flat)) expect(at(run.trace.volts, node)).toBeGreaterThan(0)
+    expect(Math.max(...run.trace.volts.slice(flat))).toBeLessThan(6)
+  })
+
   test('POW-15 charge lost is the current drawn, charge won the current accepted, over the whole plan', () => {
     fc.assert(
       fc.property(anyRun, fc.option(fc.double({ min: 1, max: 60, noNaN: true })), (picked, amperes) => {
@@ -165,7 +184,7 @@ describe('an independent numerical integration (Runge-Kutta, one second)', () =>
     return { volts, charge: Math.abs(fine.charge - (trace.charge.at(-1) ?? Number.NaN)) }
   }
 
-  test('POW-14 without supply the volts agree within 0.001 V until the knee, the charge within 0.01 points', () => {
+  test('POW-14 POW-10 without supply the volts agree within 0.001 V until the knee, the charge within 0.01 points', () => {
     for (const kind of ['flooded', 'agm', 'gel', 'lithium'] as const) {
       const input = plan({
         battery: {

@@ -38,7 +38,7 @@ export function leastSupply(question: LeastSupplyQuestion): number | null {
       enough = middle
     }
   }
-  return enough + 1
+  return enough
 }
 
 /** Runs of `among` that cross with a supply of `amperes`; with `stop`, gives up once more than allowed do. */

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { type Possible, possibleBatteries } from './ensemble.ts'
 import { type PowerInput, powerBudget, refit, type VoltsReading } from './index.ts'
+import { posterior } from './posterior.ts'
 import { seededUniform } from './seeded.ts'
 import { integrateFinely } from './testing/fine-integration.ts'
 import { plan } from './testing/plans.ts'
@@ -136,6 +137,21 @@ describe('the watch', () => {
     }
     expect(off.socket).toBeLessThan(off.battery)
     expect(held / picked.length).toBeGreaterThanOrEqual(0.85)
+  })
+
+  test('POW-26 behind the wiring the shape of the fall counts, at the posts the volts themselves', () => {
+    const readings = [12.1, 12.05, 12, 11.95, 11.9]
+    const shapeRight = Float64Array.from(readings, (volts) => volts + 0.25)
+    const shapeWrong = Float64Array.from(readings, (_, index) => 11.93 + index * 0.03)
+    // A hundred runs of each, so that the least number of runs with a say is not what decides.
+    const runs = Array.from({ length: 200 }, (_, run) => (run % 2 === 0 ? shapeRight : shapeWrong))
+    const weights = (readAt: 'battery' | 'socket') => posterior(runs, readings, readAt)
+    const [socket, posts] = [weights('socket'), weights('battery')]
+    expect(socket.weights[0]).toBeGreaterThan(socket.weights[1] ?? 1)
+    expect(posts.weights[0]).toBeLessThan(posts.weights[1] ?? 0)
+    // The offset is taken up almost whole: five readings against an expectation of 0.15 +- 0.12 V.
+    expect(socket.offsets[0]).toBeCloseTo(-0.25, 1)
+    expect(socket.offsets[0]).toBeGreaterThan(-0.25)
   })
 
   test('POW-27 amber below the floor, stop below the stop volts, the minimum kept', () => {

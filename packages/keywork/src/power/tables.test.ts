@@ -113,6 +113,27 @@ describe('rest volts', () => {
     }
   })
 
+  test('POW-04 whatever charge a run draws, it starts at the volts that were read', () => {
+    for (const restVolts of [11.2, 11.9, 12.3, 12.6]) {
+      for (const kind of ['flooded', 'agm', 'gel'] as const) {
+        const input = plan({
+          battery: { kind, restVolts, hoursAtRest: 1000 },
+          steps: [{ minutes: 5, amperes: 0 }],
+          runs: 200,
+        })
+        const schedule = scheduleOf(input.steps)
+        const trace = traceFor(schedule)
+        for (const battery of possibleBatteries(input)) {
+          runThrough(battery, schedule, null, trace, Number.NEGATIVE_INFINITY)
+          // 0.05 V is the meter's error; above full nothing is believed.
+          expect(Math.abs((trace.volts[0] ?? 0) - Math.min(restVolts, CURVES[kind].fullVolts))).toBeLessThan(
+            0.0501,
+          )
+        }
+      }
+    }
+  })
+
   // Charts "LiFePO4 State of Charge Calculator" and "LiFePO4 Battery Voltage Chart" (per cell, at rest): the two disagree.
   test('POW-04 the lithium band holds the rows of two published charts', () => {
     const published = [
@@ -252,20 +273,14 @@ describe('capacity, resistance and the rated end', () => {
       const schedule = scheduleOf(input.steps)
       const trace = traceFor(schedule)
       const kneeVolts = voltsAtCharge(battery.curve, 0) - KINDS[kind].ratedEndVolts - 0.05
-      runThrough(
-        { ...battery, kneeVolts, loads: [3.5] },
-        schedule,
-        null,
-        trace,
-        Number.NEGATIVE_INFINITY,
-      )
+      runThrough({ ...battery, kneeVolts, loads: [3.5] }, schedule, null, trace, Number.NEGATIVE_INFINITY)
       expect(trace.volts.at(-1), kind).toBeGreaterThan(10.4)
       expect(trace.volts.at(-1), kind).toBeLessThan(10.6)
       expect(kneeAt(battery, 1)).toBe(0)
     }
   })
 
-  test('POW-24 the freezing point rises as the battery empties, and is the more careful of the published ones', () => {
+  test('POW-23 the freezing point rises as the battery empties, and is the more careful of the published ones', () => {
     expect(freezesBelowCelsius(1)).toBeLessThan(-57)
     expect(freezesBelowCelsius(0)).toBeGreaterThan(-11)
     for (let charge = 0; charge < 1; charge += 0.05) {
@@ -279,7 +294,7 @@ describe('capacity, resistance and the rated end', () => {
     }
   })
 
-  test('POW-29 cranking volts fall with cold and with charge', () => {
+  test('POW-28 cranking volts fall with cold and with charge', () => {
     const starter = { engine: 'petrol', amperes: 150 } as const
     const at = (restVolts: number, temperatureCelsius: number): number => {
       const battery = middle({ restVolts, temperatureCelsius })

@@ -53,6 +53,25 @@ describe('verdict', () => {
     expect(inStep?.chanceOfCrossing).toBe(Math.max(...chances))
   })
 
+  test('POW-18 it crosses at the minute half of all runs have crossed, and at none when fewer ever do', () => {
+    const steps = [{ minutes: 90, amperes: 12 }]
+    const answers = [11.5, 11.7, 11.8, 11.9, 12, 12.1].map((floorVolts) => ask({ steps, floorVolts }))
+    const chances = answers.map((answer) => answer.chanceOfCrossing)
+    expect(Math.min(...chances)).toBeLessThan(0.5)
+    expect(chances.some((chance) => chance > 0.5 && chance < 0.9)).toBe(true)
+    for (const { chanceOfCrossing, crossesFloorAt, crossing, curve, limits } of answers) {
+      if (chanceOfCrossing < 0.5) expect(crossesFloorAt).toBeNull()
+      else {
+        // Under one steady load volts only fall, so half have crossed when the middle of the picture has.
+        const at = curve.find((point) => point.mid < limits.floorVolts)?.minutes ?? Number.NaN
+        const before = curve.findLast((point) => point.mid >= limits.floorVolts)?.minutes ?? 0
+        expect(crossesFloorAt).toBeGreaterThanOrEqual(before)
+        expect(crossesFloorAt).toBeLessThanOrEqual(at)
+        expect(crossing?.medianMinutes).toBe(crossesFloorAt)
+      }
+    }
+  })
+
   test('POW-21 the supply asked for is enough when it is connected, and one ampere less is not', () => {
     fc.assert(
       fc.property(

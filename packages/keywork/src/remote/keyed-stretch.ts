@@ -2,11 +2,12 @@
 
 import { onOffRuns } from './amplitude-keying.ts'
 import { type Channel, channelGain, noiseShare, openChannel } from './channel.ts'
-import { type Envelope, envelopeOf, type Run, runsUp } from './envelope.ts'
+import { type Envelope, envelopeOf, type Run, runsUp, tidyRuns } from './envelope.ts'
 import { type TwoToneRuns, twoToneRuns } from './frequency-keying.ts'
 import type { LevelMap } from './level-map.ts'
 import type { SampleSource } from './sample-source.ts'
 import type { Lobe } from './segments.ts'
+import { testTonePair } from './tone-pair.ts'
 import { doubleWindow, splitTones, type Tones, trackPhase } from './tones.ts'
 
 /** How a sender is keyed. */
@@ -54,6 +55,8 @@ const LEAST_LONGER = 0.02
 const LEAST_PULSES = 6
 /** Level up over level down. */
 const LEAST_CONTRAST = 2
+/** Shorter dips of the level are noise when a sender that shifts its frequency is looked for. */
+const SHORTEST_GAP_SECONDS = 60e-6
 const LONGEST_WINDOW_SECONDS = 0.0006
 
 /** Measures the sender of a group of lobes (strongest first) that are up together. Null where nothing is keyed. */
@@ -66,9 +69,52 @@ export function measureStretch(
   const strongest = lobes[0]
   if (strongest === undefined) return null
   const wide = tryChannel(source, map, sampleRateHz, lobes)
-  if (wide === null || lobes.length === 1 || wide.modulation === '2-FSK') return wide
-  // Lobes up together that are no pair of tones: an image or a side band beside the sender itself.
-  return tryChannel(source, map, sampleRateHz, [strongest])
+  const partner = lobes[1]
+  if (wide === null || partner === undefined || wide.modulation === '2-FSK') return wide
+  // Lobes up together: the tones of one sender, or an image or a side band beside the sender itself.
+  return (
+    tryTonePair(source, map, sampleRateHz, strongest, partner) ??
+    tryChannel(source, map, sampleRateHz, [strongest])
+  )
+}
+
+/** First and last sample to look at, with a margin of frames. */
+function reachOf(map: LevelMap, lobes: readonly Lobe[], margin: number): readonly [number, number] {
+  const first = Math.min(...lobes.map((lobe) => lobe.first))
+  const end = Math.max(...lobes.map((lobe) => lobe.end))
+  return [
+    (map.frameStart[first] ?? 0) - margin * map.bins,
+    (map.frameStart[end - 1] ?? 0) + (1 + margin) * map.bins,
+  ]
+}
+
+function tryTonePair(
+  source: SampleSource,
+  map: LevelMap,
+  sampleRateHz: number,
+  a: Lobe,
+  b: Lobe,
+): KeyedStretch | null {
+  const hertz = (lobe: Lobe): number => (lobe.peak - map.bins / 2) * map.binHz
+  const tonesHz: readonly [number, number] = a.peak < b.peak ? [hertz(a), hertz(b)] : [hertz(b), hertz(a)]
+  const [from, to] = reachOf(map, [a, b], 0)
+  const pair = testTonePair(source, sampleRateHz, from, to, tonesHz)
+  if (pair === null) return null
+  const { runs } = pair
+  const onGrid = runs.unit !== null && runs.unit.fit >= GRID_FIT
+  const carrierHz = (runs.lowHz + runs.highHz) / 2
+  return {
+    modulation: onGrid && !isRipple(runs) ? '2-FSK' : 'unsure',
+    carrierHz,
+    tonesHz: [runs.lowHz, runs.highHz],
+    pulsesUs: runs.highUs,
+    gapsUs: runs.lowUs,
+    jitterUs: runs.jitterUs,
+    power: pair.amplitude ** 2,
+    bandNoise: null,
+    spans: pair.up.map((run) => ({ ...spanSeconds(pair.low, run), carrierHz, weight: run.to - run.from })),
+    channelHalfWidthHz: (tonesHz[1] - tonesHz[0]) / 2 + LEAST_HALF_WIDTH_HZ,
+  }
 }
 
 function tryChannel(
@@ -81,18 +127,19 @@ function tryChannel(
   const high = Math.max(...lobes.map((lobe) => lobe.high))
   const offsetHz = ((low + high) / 2 - map.bins / 2) * map.binHz
   const half = Math.max(LEAST_HALF_WIDTH_HZ, ((high - low + 1) * map.binHz) / 2 + HALF_WIDTH_EXTRA_HZ)
-  const first = Math.min(...lobes.map((lobe) => lobe.first))
-  const end = Math.max(...lobes.map((lobe) => lobe.end))
-  const from = (map.frameStart[first] ?? 0) - MARGIN_FRAMES * map.bins
-  const to = (map.frameStart[end - 1] ?? 0) + (1 + MARGIN_FRAMES) * map.bins
+  const [from, to] = reachOf(map, lobes, MARGIN_FRAMES)
   const channel = openChannel(source, sampleRateHz, from, to - from, offsetHz, half)
   const envelope = envelopeOf(channel, map.bins / channel.step)
   if (!(envelope.up > 0)) return null
   const edge = (1.5 * channel.boxSamples) / channel.step
-  const runs = runsUp(envelope, Math.max(2, (1.2 * channel.boxSamples) / channel.step))
+  const margin = ((MARGIN_FRAMES - 1) * map.bins) / channel.step
+  const runs = runsUp(envelope, Math.max(2, (1.2 * channel.boxSamples) / channel.step)).filter(
+    (run) => run.to > margin && run.from < channel.samples - margin,
+  )
   if (runs.length === 0) return null
-  const tones = clearestTones(channel, runs, edge)
-  const twoTone = tones === null ? null : twoTones(channel, envelope, runs, tones, edge)
+  const steady = tidyRuns(runs, SHORTEST_GAP_SECONDS * channel.rateHz)
+  const tones = clearestTones(channel, steady, edge)
+  const twoTone = tones === null ? null : twoTones(channel, envelope, steady, tones, edge)
   const base = { channelHalfWidthHz: half, bandNoise: quietPower(channel, envelope, runs, edge) }
   return twoTone === null ? onOff(channel, envelope, runs, edge, base) : { ...twoTone, ...base }
 }

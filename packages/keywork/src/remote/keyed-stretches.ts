@@ -39,7 +39,7 @@ export function findKeyedStretches(
       const tones = lobes.filter((lobe) => lobe.energy > TONE_RANGE * first.energy && together(lobe, first))
       const keyed = measureStretch(source, map, sampleRateHz, tones)
       if (keyed !== null && !stretches.some((known) => isPartOf(keyed, known))) stretches.push(keyed)
-      lobes = lobes.filter((lobe) => !belongsTo(lobe, first, keyed, tones, map))
+      lobes = lobes.filter((lobe) => !belongsTo(lobe, first, keyed, tones))
     }
   }
   return { stretches, overlapping: (sender) => stretches.some((stretch) => liesOver(stretch, sender)) }
@@ -50,25 +50,17 @@ function sameTime(a: Lobe, b: Lobe): boolean {
   return Math.abs(a.first - b.first) <= allowed && Math.abs(a.end - b.end) <= allowed
 }
 
-/** Side bands come and go with the content; this far beside the channel they still belong to it. */
-const BESIDE_HZ = 10_000
 const SAME_TONE_HZ = 6000
+/** What is this much weaker than a sender and never up without it is its image, its splatter or a side band. */
+const IMAGE_RANGE = 10 ** (-8 / 10)
+const INSIDE = 0.9
 
-/** The sender just measured, its tones, its image, or one of its side bands. */
-function belongsTo(
-  lobe: Lobe,
-  first: Lobe,
-  keyed: KeyedStretch | null,
-  tones: readonly Lobe[],
-  map: LevelMap,
-): boolean {
+/** The sender just measured, its tones, or what its strength brings about elsewhere in the band. */
+function belongsTo(lobe: Lobe, first: Lobe, keyed: KeyedStretch | null, tones: readonly Lobe[]): boolean {
   if (lobe === first || sameTime(lobe, first)) return true
-  if (keyed === null) return false
-  if (keyed.tonesHz !== null && tones.includes(lobe)) return true
-  const away = Math.abs((lobe.peak - map.bins / 2) * map.binHz - keyed.carrierHz)
-  const inside =
-    Math.min(lobe.end, first.end) - Math.max(lobe.first, first.first) > (lobe.end - lobe.first) / 2
-  return inside && lobe.energy < TONE_RANGE * first.energy && away < keyed.channelHalfWidthHz + BESIDE_HZ
+  if (keyed !== null && keyed.tonesHz !== null && tones.includes(lobe)) return true
+  const inside = Math.min(lobe.end, first.end) - Math.max(lobe.first, first.first)
+  return inside >= INSIDE * (lobe.end - lobe.first) && lobe.energy < IMAGE_RANGE * first.energy
 }
 
 /** A channel beside a sender that only heard that sender. */

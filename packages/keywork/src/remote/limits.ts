@@ -15,7 +15,7 @@ export const LEAST_SNR_DB = 6
 /** Share of clipped values while up beyond which level and timing are guesses. */
 export const MOST_CLIPPED = 0.9
 /** Quiet that is clipped too leaves no room for a signal. */
-const MOST_QUIET_CLIPPED = 0.02
+const MOST_QUIET_CLIPPED = 0.1
 /** A further sender with this share of the strongest's energy could be the remote as well. */
 const RIVAL_ENERGY = 0.5
 const FEW_SPANS = 6

@@ -137,9 +137,12 @@ function measureLobe(map: LevelMap, stretch: Stretch, smooth: Float64Array, peak
   const sorted = track.filter((level) => level > 0).sort()
   const level = sorted[Math.floor(0.9 * sorted.length)] ?? 0
   const up = Math.max(1, level - LOBE_UP)
-  let first = track.findIndex((value) => value >= up)
-  let end = track.findLastIndex((value) => value >= up) + 1
-  if (first < 0) {
+  // A lone frame far from the rest is noise.
+  const holds = (at: number, step: 1 | -1): boolean =>
+    [1, 2, 3].some((away) => (track[at + step * away] ?? 0) >= up)
+  let first = track.findIndex((value, at) => value >= up && holds(at, 1))
+  let end = track.findLastIndex((value, at) => value >= up && holds(at, -1)) + 1
+  if (first < 0 || end <= first) {
     first = 0
     end = track.length
   }

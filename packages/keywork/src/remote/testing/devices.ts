@@ -1,7 +1,7 @@
 /** @module Random invented remotes and receivers, spread over what short-range senders do. */
 
 import { Random } from './random.ts'
-import type { Coding, Device, Receiver } from './synthesize.ts'
+import type { Coding, Device, Foreign, Receiver } from './synthesize.ts'
 
 /** Steps with the square of the ratio: as many short lengths as long ones. */
 function logBetween(random: Random, low: number, high: number): number {
@@ -10,10 +10,10 @@ function logBetween(random: Random, low: number, high: number): number {
 
 /** One of the codings in use for on-off keyed senders. */
 export function ookCoding(random: Random): Coding {
-  const kind = random.pick(['pwm', 'pwm-gap', 'ppm', 'manchester', 'pwm', 'manchester'] as const)
+  const kind = random.pick(['pwm', 'pwm', 'pwm-gap', 'ppm', 'manchester', 'manchester', 'nrz'] as const)
   switch (kind) {
     case 'pwm': {
-      const short = logBetween(random, 120, 700)
+      const short = logBetween(random, 80, 700)
       const ratio = random.pick([2, 2.5, 3])
       return { kind, short, long: ratio * short, period: (ratio + 1) * short }
     }
@@ -27,7 +27,9 @@ export function ookCoding(random: Random): Coding {
       return { kind, pulse, short, long: short * random.between(1.8, 2.2) }
     }
     case 'manchester':
-      return { kind, half: logBetween(random, 90, 800) }
+      return { kind, half: logBetween(random, 48, 800) }
+    case 'nrz':
+      return { kind, symbol: logBetween(random, 60, 600) }
   }
 }
 
@@ -40,7 +42,7 @@ export function ookDevice(random: Random, bandHz: number): Device {
     coding,
     carrierHz: bandHz + random.between(-60_000, 60_000),
     deviationHz: 0,
-    bits: random.whole(24, 80),
+    bits: coding.kind === 'nrz' ? random.whole(48, 120) : random.whole(24, 80),
     repeats: random.whole(1, 5),
     pauseUs: random.between(8_000, 15_000),
     syncUs: random.chance(0.4) ? [unit * random.between(1, 8), unit * random.between(5, 10)] : null,
@@ -54,9 +56,9 @@ export function ookDevice(random: Random, bandHz: number): Device {
 /** A remote that shifts its frequency. The shift fits the recorded band of 250 kS/s. */
 export function fskDevice(random: Random, bandHz: number): Device {
   const manchester = random.chance(0.5)
-  const symbol = logBetween(random, 50, 500)
+  const symbol = logBetween(random, 25, 600)
   const rate = 1e6 / symbol
-  const deviationHz = Math.max(2000, Math.min(50_000, rate * logBetween(random, 0.7, 8)))
+  const deviationHz = Math.max(2000, Math.min(55_000, rate * logBetween(random, 0.45, 8)))
   return {
     modulation: '2-FSK',
     coding: manchester ? { kind: 'manchester', half: symbol } : { kind: 'nrz', symbol },
@@ -115,24 +117,48 @@ export function stretchCoding(coding: Coding, factor: number): Coding {
   }
 }
 
-/** A clean receiver: at least 10 dB, the band's centre within reach, seldom anything else on the air. */
+/** A clean receiver: at least 10 dB over the recorded band with all that is in it, the sender well inside the band. */
 export function cleanReceiver(random: Random, bandHz: number): Receiver {
   const sampleRateHz = random.pick([250_000, 250_000, 250_000, 1_000_000, 1_024_000, 2_048_000, 2_400_000])
-  const hot = random.chance(0.5)
+  const pumpDb = random.chance(0.2) ? random.between(3, 10) : 0
+  const snrDb = random.between(11, 35) + pumpDb
+  const hot = snrDb - pumpDb > 16 && random.chance(0.5)
   return {
     sampleRateHz,
     centreHz: bandHz,
     format: random.pick(['cu8', 'cu8', 'cs8', 'cs16', 'cf32'] as const),
-    snrDb: random.between(10, 35),
+    snrDb,
     level: hot ? random.between(0.8, 2.5) : random.between(0.15, 0.8),
     offset: random.between(-0.02, 0.02),
     spurs: Array.from({ length: random.whole(0, 3) }, () => [
       random.between(-0.5, 0.5) * sampleRateHz,
-      random.between(18, 40),
+      random.between(22, 40),
     ]),
-    pumpDb: random.chance(0.2) ? random.between(3, 10) : 0,
+    pumpDb,
     leadSeconds: random.between(0.03, 0.12),
     foreign: [],
+  }
+}
+
+/** A weaker sender elsewhere in the band: heard, but not on top of `device`. */
+export function foreignBeside(random: Random, device: Device, receiver: Receiver): Foreign {
+  const other = ookDevice(random, receiver.centreHz)
+  const away = random.between(0.25, 0.45) * receiver.sampleRateHz
+  const side = device.carrierHz > receiver.centreHz ? -1 : 1
+  return {
+    device: { ...other, carrierHz: receiver.centreHz + side * away },
+    delaySeconds: random.between(-0.02, 0.1),
+    relativeDb: random.between(-18, -8),
+  }
+}
+
+/** A sender on the same carrier, about as strong, over most of the press. */
+export function foreignOnTop(random: Random, device: Device): Foreign {
+  const other = ookDevice(random, device.carrierHz)
+  return {
+    device: { ...other, carrierHz: device.carrierHz + random.between(-4000, 4000), repeats: 5 },
+    delaySeconds: random.between(0, 0.01),
+    relativeDb: random.between(-3, 3),
   }
 }
 

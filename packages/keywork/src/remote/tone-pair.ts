@@ -1,0 +1,128 @@
+/** @module Two-tone keying by its tones: one is up exactly when the other is down, and one of them always is. */
+
+import { meanTone, toneOf } from './amplitude-keying.ts'
+import { type Channel, openChannel } from './channel.ts'
+import { symbolUnit } from './durations.ts'
+import { crossings, type Run, tidyRuns } from './envelope.ts'
+import type { TwoToneRuns } from './frequency-keying.ts'
+import type { SampleSource } from './sample-source.ts'
+
+/** Tones nearer than this share one filter; the frequency itself tells them apart. */
+const LEAST_DISTANCE_HZ = 12_000
+/** A channel passes this share of the tones' distance to either side. */
+const WIDTH_SHARE = 0.3
+const MOST_HALF_WIDTH_HZ = 15_000
+/** A point is decided when one tone has this much more of the sum than the other. */
+const DECIDED = 0.35
+const LEAST_DECIDED = 0.7
+const LEAST_SIDE = 0.08
+/** The sum of both must stay above this share of its usual value for this share of the time. */
+const SUM_UP = 0.45
+const LEAST_UP = 0.93
+const HYSTERESIS = 0.25
+
+/** What the pair says, in channel values of the lower tone's channel. */
+export interface TonePair {
+  readonly low: Channel
+  readonly high: Channel
+  /** Where the pair is up. */
+  readonly up: readonly Run[]
+  readonly runs: TwoToneRuns
+  /** Mean amplitude of the tone that is up. */
+  readonly amplitude: number
+}
+
+/**
+ * Tests two lobes of the spectrum for being the tones of one sender between two samples of the recording. Null when
+ * they are not: both down at times, or both up.
+ */
+export function testTonePair(
+  source: SampleSource,
+  sampleRateHz: number,
+  from: number,
+  to: number,
+  tonesHz: readonly [number, number],
+): TonePair | null {
+  const distance = tonesHz[1] - tonesHz[0]
+  if (distance < LEAST_DISTANCE_HZ) return null
+  const half = Math.min(MOST_HALF_WIDTH_HZ, WIDTH_SHARE * distance)
+  const low = openChannel(source, sampleRateHz, from, to - from, tonesHz[0], half)
+  const high = openChannel(source, sampleRateHz, from, to - from, tonesHz[1], half)
+  const sum = new Float32Array(low.samples)
+  const side = new Float32Array(low.samples)
+  for (let at = 0; at < low.samples; at += 1) {
+    const a = Math.hypot(low.z[2 * at] as number, low.z[2 * at + 1] as number)
+    const b = Math.hypot(high.z[2 * at] as number, high.z[2 * at + 1] as number)
+    sum[at] = a + b
+    side[at] = a + b > 0 ? (b - a) / (a + b) : 0
+  }
+  const up = upRuns(sum, low)
+  if (up === null || !isComplementary(side, up)) return null
+  return { low, high, up, ...pairRuns(low, high, side, sum, up) }
+}
+
+/** Where the sum of both tones is up; null when it is down for too much of the time between. */
+function upRuns(sum: Float32Array, channel: Channel): readonly Run[] | null {
+  const sorted = sum.toSorted()
+  const usual = sorted[Math.floor(0.6 * sorted.length)] ?? 0
+  const shortest = (2 * channel.boxSamples) / channel.step
+  const up = tidyRuns(crossings(sum, SUM_UP * usual, 0.05 * usual), shortest)
+  // Pauses between bursts are long; gaps in a pair that is keyed on and off are many and short.
+  const bursts = tidyRuns(up, 0.004 * channel.rateHz)
+  const held = up.reduce((all, run) => all + run.to - run.from, 0)
+  const span = bursts.reduce((all, run) => all + run.to - run.from, 0)
+  return span > 0 && held >= LEAST_UP * span ? bursts : null
+}
+
+function isComplementary(side: Float32Array, up: readonly Run[]): boolean {
+  let lower = 0
+  let upper = 0
+  let all = 0
+  for (const run of up) {
+    for (let at = Math.ceil(run.from); at <= run.to; at += 1) {
+      const value = side[at] as number
+      all += 1
+      if (value > DECIDED) upper += 1
+      else if (value < -DECIDED) lower += 1
+    }
+  }
+  return lower + upper >= LEAST_DECIDED * all && Math.min(lower, upper) >= LEAST_SIDE * all
+}
+
+function pairRuns(
+  low: Channel,
+  high: Channel,
+  side: Float32Array,
+  sum: Float32Array,
+  up: readonly Run[],
+): { runs: TwoToneRuns; amplitude: number } {
+  const us = 1e6 / low.rateHz
+  const edge = (1.5 * low.boxSamples) / low.step
+  const highs: Run[] = []
+  const lows: Run[] = []
+  for (const run of up) {
+    const from = Math.ceil(run.from)
+    const spans = tidyRuns(crossings(side.subarray(from, Math.floor(run.to)), 0, HYSTERESIS), edge)
+    for (const [index, span] of spans.entries()) {
+      const before = spans[index - 1]
+      if (before !== undefined) lows.push({ from: before.to + from, to: span.from + from })
+      if (index > 0 && index < spans.length - 1) highs.push({ from: span.from + from, to: span.to + from })
+    }
+  }
+  const highUs = highs.map((span) => (span.to - span.from) * us)
+  const lowUs = lows.map((span) => (span.to - span.from) * us)
+  const tone = (channel: Channel, spans: readonly Run[]): number =>
+    meanTone(spans.map((span) => toneOf(channel, span.from, span.to, edge))).hertz
+  const sorted = sum.toSorted()
+  return {
+    runs: {
+      highUs,
+      lowUs,
+      lowHz: low.offsetHz + tone(low, lows),
+      highHz: high.offsetHz + tone(high, highs),
+      unit: symbolUnit([...highUs, ...lowUs], us * 0.5),
+      jitterUs: us * 0.5,
+    },
+    amplitude: sorted[Math.floor(0.75 * sorted.length)] ?? 0,
+  }
+}
