@@ -120,7 +120,7 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     await part('supply-after-missing')
       .getByRole('textbox', { name: /^Supply voltage/ })
       .fill('12.7')
-    await part('supply-after-missing').getByRole('button', { name: 'Record' }).click()
+    await part('supply-after-missing').getByRole('button', { name: 'Record', exact: true }).click()
     await part('supply-after-missing').getByText('12.7 V').waitFor()
 
     await openChapter('faults')
@@ -152,9 +152,9 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     await part('price-not-agreed')
       .getByRole('textbox', { name: /^Line 1: amount/ })
       .fill('350')
-    await part('price-not-agreed').getByRole('button', { name: 'Record' }).click()
+    await part('price-not-agreed').getByRole('button', { name: 'Record', exact: true }).click()
     await part('price-not-agreed').getByText('Sum').waitFor()
-    await part('retention-not-set').getByRole('button', { name: 'Record' }).click()
+    await part('retention-not-set').getByRole('button', { name: 'Record', exact: true }).click()
     await expect
       .poll(
         async () => (await standing()).tumblers.flatMap((tumbler) => tumbler.needs.map((need) => need.code)),
