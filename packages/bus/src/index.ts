@@ -27,7 +27,25 @@ export { decodeMdf } from './decode/decode-mdf.ts'
 export { type DecodeChoices, type DecodeListener, Decoder } from './decode/decoder.ts'
 export type { DiagnosticId } from './decode/senders.ts'
 export type { Summary } from './decode/summary.ts'
-export { DTC_STATUS_BITS, type DtcStatusBit, dtcBytes, dtcStatusBits, dtcText } from './dtc/index.ts'
+export {
+  DTC_FORMATS,
+  DTC_SEVERITY_BITS,
+  DTC_STATUS_BITS,
+  DTC_WORDS,
+  type DtcArea,
+  type DtcControl,
+  type DtcMeaning,
+  type DtcStatusBit,
+  type DtcTopic,
+  type DtcWords,
+  dtcBytes,
+  dtcMeaning,
+  dtcSeverityBits,
+  dtcStatusBits,
+  dtcText,
+  FAILURE_TYPES,
+  failureTypeWords,
+} from './dtc/index.ts'
 export * from './finding/index.ts'
 export * from './frame/index.ts'
 export { explainIncomplete, type Incomplete } from './isotp/incomplete.ts'
@@ -37,17 +55,39 @@ export { bytesSource, MOST_KEPT_BYTES, type RandomAccess } from './mdf/index.ts'
 export { type MessageLine, messageLine } from './message/json.ts'
 export type {
   DataIdentifier,
+  DataRecord,
+  DataRecordKind,
   DtcRecord,
   Meaning,
   Message,
   MessageKind,
+  MonitorReadiness,
   Protocol,
   SubFunction,
 } from './message/types.ts'
-export { OBD_SERVICES } from './obd/index.ts'
+export { nameOfPid, OBD_SERVICES, PIDS, type Pid, type PidField, type PidForm } from './obd/index.ts'
 export { PcapngWriter } from './pcap/write.ts'
 export { type ByteRange, redactedHex, secretRanges } from './redaction/index.ts'
 export { type ScannedFault, type ScannedUnit, scansOf } from './scan/index.ts'
-export { resetsAndClears, type StateStep, type StateStepKind } from './timeline/index.ts'
-export { NEGATIVE_RESPONSE_CODES, nameOfDid, nameOfNrc, UDS_SERVICES, type UdsService } from './uds/index.ts'
+export {
+  resetsAndClears,
+  type SpanEnd,
+  type StateStep,
+  type StateStepKind,
+  Timeline,
+  type TimelineEntry,
+  type TimelineOptions,
+  type TimelineResult,
+  type TimelineWhat,
+} from './timeline/index.ts'
+export {
+  type Edition,
+  type NamedSubFunction,
+  NEGATIVE_RESPONSE_CODES,
+  nameOfDid,
+  nameOfNrc,
+  SUB_FUNCTIONS,
+  UDS_SERVICES,
+  type UdsService,
+} from './uds/index.ts'
 export { type HeardVin, type VinSource, vinsOf } from './vin/index.ts'

@@ -5,6 +5,7 @@ import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { keepFacts } from '../sync/write.ts'
+import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { ownZone } from '../words/instants.ts'
 import { problemWords } from '../words/problem.ts'
@@ -55,13 +56,13 @@ export default function NewJob() {
         label={t('new.work')}
         value={work}
         onChange={setWork}
-        options={works.map((one) => [one, t(`work.${one}`)])}
+        options={works.map((one) => [one, say(`work.${one}`)])}
       />
       <Choice
         label={t('new.customer')}
         value={customer}
         onChange={setCustomer}
-        options={customers.map((one) => [one, t(`customer.${one}`)])}
+        options={customers.map((one) => [one, say(`customer.${one}`)])}
       />
       <Words label={t('device.by')} hint={t('device.by.hint')} value={by ?? ''} onChange={setBy} />
       {problem !== '' && (

@@ -1,8 +1,13 @@
-import { Button, Group, Input, Label, NumberField, Text } from 'react-aria-components/NumberField'
+import { useId } from 'react'
+import { Group, Input, Label, NumberField, Text } from 'react-aria-components/NumberField'
 import { t } from '../words/index.ts'
 import css from './form.module.css'
+import { stepped } from './stepped.ts'
 
-/** A number by large steps or typed, with the comma or point the language writes. */
+/**
+ * A number by large steps or typed, with the comma or point the language writes. What is typed stays as typed:
+ * it is never rounded to a step nor moved into the range, because it is evidence.
+ */
 export function Amount({
   label,
   value,
@@ -27,6 +32,8 @@ export function Amount({
   readonly hint?: string
   readonly optional?: boolean
 }) {
+  const id = useId()
+  const by = (direction: 1 | -1) => onChange(stepped(value, direction * step, least, most))
   return (
     <NumberField
       className={css.field ?? ''}
@@ -34,18 +41,26 @@ export function Amount({
       onChange={(next) => onChange(Number.isNaN(next) ? null : next)}
       minValue={least}
       {...(most === undefined ? {} : { maxValue: most })}
-      step={step}
+      commitBehavior="validate"
+      // The finest number that is accepted; the buttons take larger steps.
+      step={10 ** -decimals}
       isRequired={!optional}
       formatOptions={{ maximumFractionDigits: decimals, useGrouping: false }}
     >
-      <Label className={css.label}>{unit === undefined ? label : t('amount.unit', { label, unit })}</Label>
+      <Label className={css.label} id={id}>
+        {unit === undefined ? label : t('amount.unit', { label, unit })}
+      </Label>
       <Group className={css.stepper ?? ''}>
-        <Button slot="decrement">−</Button>
+        <button type="button" aria-label={t('amount.less')} aria-describedby={id} onClick={() => by(-1)}>
+          −
+        </button>
         <Input />
-        <Button slot="increment">+</Button>
+        <button type="button" aria-label={t('amount.more')} aria-describedby={id} onClick={() => by(1)}>
+          +
+        </button>
       </Group>
       {hint !== undefined && (
-        <Text slot="description" className={css.hint}>
+        <Text slot="description" className={css.hint ?? ''}>
           {hint}
         </Text>
       )}

@@ -17,7 +17,7 @@ const sealing = new Set(['not-sealed', 'changed-since-seal'])
 
 /** Seals the document over everything on record, and opens it. What is still open is said first. */
 export function SealPart() {
-  const { state, job, by, zone, unsent } = useDesk()
+  const { state, job, signedBy, zone, unsent } = useDesk()
   const sending = useSending()
   const [busy, setBusy] = useState(false)
   const [problem, setProblem] = useState('')
@@ -29,6 +29,7 @@ export function SealPart() {
     setBusy(true)
     setProblem('')
     try {
+      const by = await signedBy()
       await sendNow()
       await remote.seal(job, { language: state.opened?.language ?? 'en', by, evenIfNotReady: anyway })
       await refresh(job)

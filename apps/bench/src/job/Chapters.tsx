@@ -17,7 +17,7 @@ import { useDesk } from './desk.ts'
 import css from './job.module.css'
 import { chapterLine } from './lines.ts'
 import { OnRecord } from './OnRecord.tsx'
-import { StillWanted } from './StillWanted.tsx'
+import { StillWanted, TappedTumbler } from './StillWanted.tsx'
 
 /** A table keyed by every chapter, so that a new one without a page fails to compile. */
 const pages: Readonly<Record<ChapterName, ComponentType>> = {
@@ -97,6 +97,7 @@ function Chapter({
       </h2>
       {open && (
         <div id={id} className={css.chapterBody}>
+          <TappedTumbler chapter={name} />
           <StillWanted chapter={name} />
           <Page />
           <OnRecord chapter={name} />

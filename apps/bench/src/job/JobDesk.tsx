@@ -23,7 +23,7 @@ export function JobDesk({ job, open }: { readonly job: string; readonly open: Op
   const [shown, setShown] = useState<ReadonlySet<ChapterName>>(() => new Set([state.next.chapter]))
   const [chosen, setChosen] = useState<TumblerName | null>(null)
   const reach = useReach()
-  const { record, asking } = useRecord(job, by, setBy)
+  const { record, signedBy, asking } = useRecord(job, by, setBy)
 
   useEffect(() => {
     ownDevice().then(
@@ -49,7 +49,11 @@ export function JobDesk({ job, open }: { readonly job: string; readonly open: Op
     by,
     zone: state.opened?.zone ?? 'UTC',
     record,
-    goTo,
+    signedBy,
+    goTo: (target) => {
+      setChosen(null)
+      goTo(target)
+    },
     chosen,
   }
   const live = <LivePicture />

@@ -1,64 +1,28 @@
-import type { ChapterName, Fact } from '@shearline/jobfile'
+import type { ChapterName } from '@shearline/jobfile'
 import { useState } from 'react'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
-import { clock } from '../words/instants.ts'
 import { chapterOf } from './chapter-of.ts'
 import { useDesk } from './desk.ts'
-import { factSentence } from './fact-sentence.ts'
 import css from './job.module.css'
-import { Withdraw } from './Withdraw.tsx'
+import { RecordLine } from './RecordLine.tsx'
 
 /** Every fact of a chapter as it stands on record, with the way to withdraw it. */
 export function OnRecord({ chapter }: { readonly chapter: ChapterName }) {
   const { facts } = useDesk()
+  const [open, setOpen] = useState(false)
   const own = facts.filter((fact) => chapterOf(fact) === chapter)
   if (own.length === 0) return null
   return (
-    <details className={formCss.more}>
+    <details className={formCss.more} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{t('record.count', { count: own.length })}</summary>
-      <ol className={css.record}>
-        {own.map((fact) => (
-          <RecordLine key={fact.id} fact={fact} />
-        ))}
-      </ol>
-    </details>
-  )
-}
-
-function RecordLine({ fact }: { readonly fact: Fact }) {
-  const { state, zone, unsent } = useDesk()
-  const [asking, setAsking] = useState(false)
-  const correction = state.corrections.findLast((one) => one.fact === fact.id)
-  const words = factSentence(fact)
-  return (
-    <li className={css.recordLine}>
-      <span className={css.recordWords}>
-        {correction?.action === 'withdrawn' ? <del>{words}</del> : words}
-        <span className={css.small}>
-          {clock(fact.at, zone)} · {fact.by} · {unsent.has(fact.id) ? t('saved.here') : t('saved.sent')}
-        </span>
-        {correction !== undefined && (
-          <span className={css.small}>
-            {t('record.corrected', {
-              action: correction.action,
-              by: correction.by,
-              reason: correction.reason,
-            })}
-          </span>
-        )}
-      </span>
-      {correction === undefined && fact.kind !== 'corrected' && fact.kind !== 'document-sealed' && (
-        <button
-          type="button"
-          className={formCss.plain}
-          aria-label={t('record.withdraw-named', { what: words })}
-          onClick={() => setAsking(true)}
-        >
-          {t('record.withdraw')}
-        </button>
+      {open && (
+        <ol className={css.record}>
+          {own.map((fact) => (
+            <RecordLine key={fact.id} fact={fact} />
+          ))}
+        </ol>
       )}
-      {asking && <Withdraw fact={fact} words={words} onClose={() => setAsking(false)} />}
-    </li>
+    </details>
   )
 }

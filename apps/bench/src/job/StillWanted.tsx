@@ -1,61 +1,80 @@
-import type { ChapterName } from '@shearline/jobfile'
+import type { ChapterName, Need, TumblerName } from '@shearline/jobfile'
+import { useState } from 'react'
 import { Glyph } from '../cylinder/Glyph.tsx'
 import { standingWords } from '../cylinder/standing.ts'
 import { chapterWord, needWords, tumblerWord } from '../words/engine.ts'
 import { t } from '../words/index.ts'
+import { homeOf } from './chapter-of.ts'
 import { useDesk } from './desk.ts'
 import css from './job.module.css'
 
-/**
- * What a chapter still wants, each thing a way to its control. When a tumbler was tapped its whole list
- * stands here, other chapters' needs too, so that nothing is looked for.
- */
+interface Wanted {
+  readonly need: Need
+  readonly tumbler: TumblerName
+}
+
+/** What a chapter still wants, folded: its forms show it too. Each thing is a way to its control. */
 export function StillWanted({ chapter }: { readonly chapter: ChapterName }) {
-  const { state, goTo, chosen } = useDesk()
-  const tapped = state.tumblers.find((tumbler) => tumbler.name === chosen)
-  const needs = state.tumblers.flatMap((tumbler) =>
+  const { state } = useDesk()
+  const [open, setOpen] = useState(false)
+  const wanted = state.tumblers.flatMap((tumbler) =>
     tumbler.needs
-      .filter((need) => need.chapter === chapter || tumbler === tapped)
-      .map((need, index) => ({ need, tumbler, id: `${tumbler.name}-${need.code}-${index}` })),
+      .filter((need) => need.chapter === chapter)
+      .map((need): Wanted => ({ need, tumbler: tumbler.name })),
   )
-  if (needs.length === 0)
-    return tapped === undefined ? null : <p className={css.small}>{t('wanted.nothing')}</p>
+  if (wanted.length === 0) return null
   return (
-    <details className={css.wantedBox} key={chosen} open={tapped !== undefined}>
-      <summary className={css.wantedHead}>
-        {tapped === undefined ? (
-          t('wanted.here', { count: needs.length })
-        ) : (
-          <>
-            <Glyph state={tapped.state} />{' '}
-            {t('wanted.tapped', { name: tumblerWord(tapped.name), standing: standingWords(tapped) })}
-          </>
-        )}
-      </summary>
-      <ul>
-        {needs.map(({ need, tumbler, id }) => (
-          <li key={id}>
-            <button
-              type="button"
-              className={css.need}
-              onClick={() => goTo({ chapter: need.chapter, need: need.code, params: need.params })}
-            >
-              <Glyph state={need.conflict ? 'high' : 'low'} />
-              <span>
-                {needWords(need)}
-                <span className={css.needWhere}>
-                  {need.chapter === chapter
-                    ? tumblerWord(tumbler.name)
-                    : t('wanted.elsewhere', {
-                        name: tumblerWord(tumbler.name),
-                        chapter: chapterWord(need.chapter),
-                      })}
-                </span>
-              </span>
-            </button>
-          </li>
-        ))}
-      </ul>
+    <details className={css.wantedBox} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary className={css.wantedHead}>{t('wanted.here', { count: wanted.length })}</summary>
+      {open && <List wanted={wanted} chapter={chapter} />}
     </details>
+  )
+}
+
+/** Everything the tapped tumbler wants, in whatever chapter, said in the chapter the tap led to. */
+export function TappedTumbler({ chapter }: { readonly chapter: ChapterName }) {
+  const { state, chosen } = useDesk()
+  const tapped = state.tumblers.find((tumbler) => tumbler.name === chosen)
+  if (tapped === undefined || chapter !== (tapped.needs[0]?.chapter ?? homeOf(tapped.name))) return null
+  const wanted = tapped.needs.map((need): Wanted => ({ need, tumbler: tapped.name }))
+  return (
+    <div className={css.wantedBox}>
+      <p className={css.wantedHead}>
+        <Glyph state={tapped.state} />{' '}
+        {t('wanted.tapped', { name: tumblerWord(tapped.name), standing: standingWords(tapped) })}
+      </p>
+      {wanted.length === 0 ? (
+        <p className={css.wantedNothing}>{t('wanted.nothing')}</p>
+      ) : (
+        <List wanted={wanted} chapter={chapter} />
+      )}
+    </div>
+  )
+}
+
+function List({ wanted, chapter }: { readonly wanted: readonly Wanted[]; readonly chapter: ChapterName }) {
+  const { goTo } = useDesk()
+  return (
+    <ul>
+      {wanted.map(({ need, tumbler }) => (
+        <li key={`${tumbler} ${need.code} ${Object.values(need.params).join(' ')}`}>
+          <button
+            type="button"
+            className={css.need}
+            onClick={() => goTo({ chapter: need.chapter, need: need.code, params: need.params })}
+          >
+            <Glyph state={need.conflict ? 'high' : 'low'} />
+            <span>
+              {needWords(need)}
+              <span className={css.needWhere}>
+                {need.chapter === chapter
+                  ? tumblerWord(tumbler)
+                  : t('wanted.elsewhere', { name: tumblerWord(tumbler), chapter: chapterWord(need.chapter) })}
+              </span>
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
   )
 }

@@ -23,6 +23,8 @@ export interface Desk {
   readonly zone: string
   /** Keeps facts on this device; settles when they are on the disk. Rejects when a body does not fit. */
   readonly record: (drafts: readonly Draft[], blobs?: readonly KeptBlob[]) => Promise<void>
+  /** The name of the person working, asked for when this device does not know it yet. */
+  readonly signedBy: () => Promise<string>
   readonly goTo: (target: Target) => void
   /** The tumbler whose needs are shown in the chapters, if one was tapped. */
   readonly chosen: TumblerName | null

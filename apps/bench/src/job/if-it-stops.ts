@@ -1,34 +1,27 @@
 import type { JobState } from '@shearline/jobfile'
-import { startedIn } from '@shearline/keywork'
+import { rehearse, type SessionOutcome, type TeachingPlan, type WayBack } from '@shearline/keywork'
 import { t } from '../words/index.ts'
-import { type BreakPoint, breakPoint, type Plan } from './break-points.ts'
+import { planOf } from './plan-of.ts'
+import { teachingOrder } from './teaching-order.ts'
 
-/** What the session starts from, as the record has it. */
-export function planOf(state: JobState): Plan {
-  return {
-    rule: state.teaching.rule,
-    known: state.keys
-      .filter(
-        (key) =>
-          key.origin === 'existing' && key.onBench && startedIn(state.grid, key.id, 'before') !== false,
-      )
-      .map((key) => key.id),
-    stored: state.tally.storedBefore,
-    backup: state.teaching.backup !== null,
-  }
-}
-
-/** A break point in one sentence about keys. */
-export function keysSentence(point: BreakPoint, known: readonly string[]): string {
-  const starts = list(point.starts)
-  if (point.stranded) return t('stops.stranded')
-  if (point.dropped.length > 0) return t('stops.dropped', { starts, dropped: list(point.dropped) })
-  if (point.starts.length > known.length) return t('stops.more', { starts })
-  return t('stops.same', { starts, count: point.starts.length })
+/** What holds when a session ends, in one sentence about keys: those here, and those that are not. */
+export function keysSentence(outcome: SessionOutcome, plan: TeachingPlan): string {
+  const here = plan.keys.filter((key) => key.onBench === true)
+  const startedBefore = here.filter((key) => plan.stored.includes(key.identity)).map((key) => key.id)
+  const lost = startedBefore.filter((key) => !outcome.starts.includes(key))
+  const absent = outcome.dropped.filter(
+    (identity) => !plan.keys.some((key) => key.identity === identity),
+  ).length
+  const starts = outcome.starts.join(', ')
+  if (outcome.stranded) return t('stops.stranded')
+  if (lost.length > 0) return t('stops.dropped', { starts, lost: lost.join(', '), absent })
+  const count = outcome.starts.length
+  if (count > startedBefore.length) return t('stops.more', { starts, count, absent })
+  return t('stops.same', { starts, count, absent })
 }
 
 /** The way back in one sentence. */
-export function wayBackSentence(wayBack: BreakPoint['wayBack']): string {
+export function wayBackSentence(wayBack: WayBack): string {
   return t(`way-back.${wayBack}`)
 }
 
@@ -36,21 +29,22 @@ export function wayBackSentence(wayBack: BreakPoint['wayBack']): string {
 export function ifItStops(state: JobState): {
   readonly keys: string
   readonly wayBack: string
+  /** Said beside them while the rule or its rehearsal is not on record; empty otherwise. */
   readonly note: string
 } {
   const { rule, rehearsal, sessionOpen, sessionClosed, taught, breakOff } = state.teaching
   const note = rule === null || rehearsal === null ? t('stops.not-rehearsed') : ''
   if (sessionClosed && breakOff === null) {
-    return { keys: t('stops.closed'), wayBack: t('way-back.not-needed'), note: '' }
+    return { keys: t('stops.closed'), wayBack: wayBackSentence('not-needed'), note: '' }
   }
   if (!sessionOpen && breakOff === null) {
-    return { keys: t('stops.untouched'), wayBack: t('way-back.not-needed'), note }
+    return { keys: t('stops.untouched'), wayBack: wayBackSentence('not-needed'), note }
   }
-  const plan = planOf(state)
-  const point = breakPoint(plan, taught)
-  return { keys: keysSentence(point, plan.known), wayBack: wayBackSentence(point.wayBack), note }
-}
-
-function list(keys: readonly string[]): string {
-  return keys.join(', ')
+  const rest = teachingOrder(state).filter((key) => !taught.includes(key))
+  const shown = taught.filter((key) => state.keys.some((one) => one.id === key))
+  const plan = planOf(state, [...shown, ...rest])
+  const rehearsed = rehearse(plan, { order: 'given' })
+  // A session the rule says could not have opened: take what holds at the end, which is the list as it was.
+  const point = rehearsed.breaks[shown.length] ?? rehearsed.end
+  return { keys: keysSentence(point, plan), wayBack: wayBackSentence(point.wayBack), note }
 }

@@ -1,5 +1,5 @@
 import { compareFacts, type Fact, foldJob, type JobState, Verifier, verifyFacts } from '@shearline/jobfile'
-import { useEffect, useState } from 'react'
+import { useEffect, useMemo, useState } from 'react'
 import { onChange } from '../sync/changes.ts'
 import { refresh } from '../sync/live.ts'
 import { type JobFacts, keptFacts } from '../sync/read.ts'
@@ -21,6 +21,9 @@ const damaging = new Set([
   'link-broken',
   'fact-twice',
 ])
+
+/** Quiet time before a changed chain is proven again, milliseconds. */
+const restBeforeProving = 400
 
 /** Reads a job from this device, folds it, proves its chain, and follows changes from here and elsewhere. */
 export function useJob(job: string): { readonly open: OpenJob | null; readonly asked: boolean } {
@@ -48,19 +51,27 @@ export function useJob(job: string): { readonly open: OpenJob | null; readonly a
   }, [job])
 
   useEffect(() => {
+    if (kept === null) return
     let live = true
-    if (kept !== null) {
+    // Proving many signatures takes time a tap should not wait for.
+    const timer = setTimeout(() => {
       void verifyFacts(kept.facts, kept.devices, verifier).then((check) => {
         if (live) setBroken(check.findings.some((finding) => damaging.has(finding.code)))
       })
-    }
+    }, restBeforeProving)
     return () => {
       live = false
+      clearTimeout(timer)
     }
   }, [kept])
 
-  if (kept === null) return { open: null, asked }
-  const state = foldJob(job, kept.facts, { chainBroken: broken })
-  const facts = [...kept.facts].sort(compareFacts)
-  return { open: { facts, unsent: kept.unsent, state }, asked }
+  const open = useMemo((): OpenJob | null => {
+    if (kept === null) return null
+    return {
+      facts: [...kept.facts].sort(compareFacts),
+      unsent: kept.unsent,
+      state: foldJob(job, kept.facts, { chainBroken: broken }),
+    }
+  }, [job, kept, broken])
+  return { open, asked }
 }

@@ -8,7 +8,7 @@ import { t } from '../words/index.ts'
 import type { Desk } from './desk.ts'
 
 interface Waiting {
-  readonly proceed: () => void
+  readonly proceed: (by: string) => void
   readonly giveUp: () => void
 }
 
@@ -17,14 +17,16 @@ export function useRecord(
   job: string,
   by: string,
   onNamed: (by: string) => void,
-): { readonly record: Desk['record']; readonly asking: ReactNode } {
+): Pick<Desk, 'record' | 'signedBy'> & { readonly asking: ReactNode } {
   const [waiting, setWaiting] = useState<Waiting | null>(null)
+  const signedBy = async (): Promise<string> => {
+    if (by !== '') return by
+    return new Promise((proceed, reject) => {
+      setWaiting({ proceed, giveUp: () => reject(new Error(t('by.needed'))) })
+    })
+  }
   const record: Desk['record'] = async (drafts, blobs) => {
-    if (by === '') {
-      await new Promise<void>((proceed, reject) => {
-        setWaiting({ proceed, giveUp: () => reject(new Error(t('by.needed'))) })
-      })
-    }
+    await signedBy()
     await keepFacts(job, drafts, blobs)
   }
   const asking = waiting && (
@@ -32,7 +34,7 @@ export function useRecord(
       onNamed={(name) => {
         onNamed(name)
         setWaiting(null)
-        waiting.proceed()
+        waiting.proceed(name)
       }}
       onLeave={() => {
         setWaiting(null)
@@ -40,7 +42,7 @@ export function useRecord(
       }}
     />
   )
-  return { record, asking }
+  return { record, signedBy, asking }
 }
 
 function WhoWorks({

@@ -1,22 +1,39 @@
 /** @module The server's live updates: says which job changed somewhere else. */
+import { waitBefore } from './backoff.ts'
 import { announce } from './changes.ts'
 import { fetchFacts } from './read.ts'
 
-/** Listens for changes until the returned function is called. The browser reconnects by itself. */
+/** Listens for changes until the returned function is called; tries again for as long as the page is open. */
 export function listenLive(openJob: () => string | null): () => void {
-  const source = new EventSource('/api/events')
+  let source: EventSource | null = null
+  let tries = 0
+  let timer: ReturnType<typeof setTimeout> | undefined
   const hear = (event: MessageEvent<string>) => {
     const job = jobOf(event.data)
     announce({ what: 'jobs' })
     if (job !== null && job === openJob()) void refresh(job)
   }
-  source.addEventListener('message', hear)
-  source.addEventListener('job', hear)
-  source.addEventListener('open', () => {
-    announce({ what: 'outbox' })
-    announce({ what: 'jobs' })
-  })
-  return () => source.close()
+  const open = () => {
+    source = new EventSource('/api/events')
+    source.addEventListener('message', hear)
+    source.addEventListener('open', () => {
+      tries = 0
+      announce({ what: 'outbox' })
+      announce({ what: 'jobs' })
+      const job = openJob()
+      if (job !== null) void refresh(job)
+    })
+    source.addEventListener('error', () => {
+      // The browser reconnects after a lost line, but gives up for good when the server answers with an error.
+      if (source?.readyState !== EventSource.CLOSED) return
+      timer = setTimeout(open, waitBefore(tries++, Math.random()))
+    })
+  }
+  open()
+  return () => {
+    clearTimeout(timer)
+    source?.close()
+  }
 }
 
 function jobOf(data: string): string | null {

@@ -3,7 +3,7 @@
 import { waitBefore } from './backoff.ts'
 import { announce, onChange } from './changes.ts'
 import { database, strict } from './database.ts'
-import { type Refusal, Refused, remote } from './remote.ts'
+import { type Refusal, Refused, remote, Unreachable } from './remote.ts'
 
 /** How far sending has come. `refused` keeps everything here and waits for a person. */
 export interface Sending {
@@ -14,10 +14,14 @@ export interface Sending {
 }
 
 const batch = 200
+/** Blobs larger than this are asked for before they are sent, bytes. */
+const askFirst = 1 << 20
 let sending: Sending = { state: 'sent', facts: 0, blobs: 0, refusal: null }
 let tries = 0
 let timer: ReturnType<typeof setTimeout> | undefined
 let mendedGap = false
+/** The server is known to know this device. */
+let enrolled = false
 const watchers = new Set<() => void>()
 
 /** The present state, the same object until something changes. */
@@ -65,7 +69,12 @@ export async function sendNow(): Promise<void> {
       tries = 0
       mendedGap = false
       await count()
-      show({ state: sending.facts + sending.blobs === 0 ? 'sent' : 'waiting', refusal: null })
+      const more = sending.facts + sending.blobs > 0
+      show({ state: more ? 'sending' : 'sent', refusal: null })
+      // Kept while this pass ran: the announcement found the lock taken.
+      if (more) timer = setTimeout(() => void sendNow(), 0)
+      // Other open pages of this browser still show what they counted before.
+      announce({ what: 'outbox' })
     } catch (error) {
       await afterFailure(error)
     }
@@ -82,7 +91,10 @@ async function sendFacts(): Promise<void> {
   const db = await database()
   const self = await db.get('self', 'self')
   if (self === undefined || (await db.count('outbox')) === 0) return
-  await remote.enrol({ device: self.device, name: self.name, publicKey: self.publicKey })
+  if (!enrolled) {
+    await remote.enrol({ device: self.device, name: self.name, publicKey: self.publicKey })
+    enrolled = true
+  }
   for (;;) {
     const keys = await db.getAllKeys('outbox', undefined, batch)
     if (keys.length === 0) return
@@ -100,13 +112,17 @@ async function sendBlobs(): Promise<void> {
   const db = await database()
   for (const kept of await db.getAll('blobs')) {
     if (kept.sent) continue
-    if (!(await remote.hasBlob(kept.sha256))) await remote.sendBlob(kept.sha256, kept.blob)
+    // Asking first pays only where sending twice would cost more than the question.
+    const there = kept.blob.size > askFirst && (await remote.hasBlob(kept.sha256))
+    if (!there) await remote.sendBlob(kept.sha256, kept.blob)
     await db.put('blobs', { ...kept, sent: true })
     await count()
   }
 }
 
 async function afterFailure(error: unknown): Promise<void> {
+  // Whatever went wrong, the server may not be the one it was.
+  enrolled = false
   if (error instanceof Refused) {
     // The server may have been restored from an older copy: offer it the whole chain once; it takes what it lacks.
     if (error.refusal.code === 'gap' && !mendedGap) {
@@ -118,7 +134,7 @@ async function afterFailure(error: unknown): Promise<void> {
     show({ state: 'refused', refusal: error.refusal })
     return
   }
-  show({ state: 'waiting' })
+  show({ state: 'waiting', refusal: error instanceof Unreachable ? error.refusal : null })
   timer = setTimeout(() => void sendNow(), waitBefore(tries, Math.random()))
   tries++
 }

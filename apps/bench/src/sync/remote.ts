@@ -28,9 +28,12 @@ export class Refused extends Error {
 
 /** The server could not be reached, or failed: worth trying again. */
 export class Unreachable extends Error {
-  constructor(what: string) {
+  /** The server's own words, when it answered that its disk or database failed. */
+  readonly refusal: Refusal | null
+  constructor(what: string, refusal: Refusal | null = null) {
     super(what)
     this.name = 'Unreachable'
+    this.refusal = refusal
   }
 }
 
@@ -44,8 +47,11 @@ async function read<R extends ClientResponse<unknown>>(asked: Promise<R>): Promi
   } catch {
     throw new Unreachable('no connection')
   }
-  if (response.status >= 500 || response.status === 429) throw new Unreachable(String(response.status))
   const answer: unknown = await response.json().catch(() => undefined)
+  if (response.status >= 500 || response.status === 429) {
+    const words = answer === undefined ? null : readRefusal(answer, response.status)
+    throw new Unreachable(String(response.status), words)
+  }
   if (!response.ok) throw new Refused(response.status, readRefusal(answer, response.status), answer)
   // A gateway or captive portal that answers with a page is not our server.
   if (answer === undefined) throw new Unreachable('unreadable answer')

@@ -17,7 +17,7 @@ async function openJob(page: Page): Promise<void> {
   await page.getByLabel('Car, as the customer says it').fill('Van, green')
   await page.getByLabel('Where it stands').fill('Ferry landing')
   await page.getByRole('radio', { name: 'Add a key' }).check()
-  await page.getByRole('radio', { name: 'Fleet' }).check()
+  await page.getByRole('radio', { name: 'fleet customer' }).check()
   await page.getByLabel('Your name').fill('R. Tamm')
   await page.getByRole('button', { name: 'Open the job' }).click()
   await page.getByRole('heading', { name: 'Green van, one key added' }).waitFor()

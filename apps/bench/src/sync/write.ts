@@ -34,7 +34,7 @@ export function keepFacts(
     const facts: Fact[] = []
     for (const { kind, body } of drafts) {
       const now = new Date().toISOString()
-      lastAt = lastAt !== null && lastAt > now ? lastAt : now
+      lastAt = notBefore(lastAt, now)
       const draft: FactDraft = {
         id: crypto.randomUUID(),
         job,
@@ -56,12 +56,21 @@ export function keepFacts(
     for (const blob of blobs) kept.push(tx.objectStore('blobs').put(blob))
     kept.push(tx.objectStore('self').put({ ...self, head, lastAt }))
     await Promise.all([...kept, tx.done])
-    await keepOwnSummary(job)
     announce({ what: 'job', job })
-    announce({ what: 'jobs' })
     announce({ what: 'outbox' })
+    // The board's line follows from the facts: the page that recorded them does not wait for it.
+    void keepOwnSummary(job).then(() => announce({ what: 'jobs' }))
     return facts
   })
+}
+
+/** A clock set back by less than this is taken as jitter; by more, as a clock put right. Milliseconds. */
+const jitter = 5 * 60_000
+
+/** The instant of the next fact: never before the device's last one, unless its clock was put right since. */
+function notBefore(lastAt: string | null, now: string): string {
+  if (lastAt === null || lastAt <= now) return now
+  return Date.parse(lastAt) - Date.parse(now) < jitter ? lastAt : now
 }
 
 /** Keeps the board's line of a job as this device folds it, so that the board needs no engine. */

@@ -5,7 +5,9 @@ import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { useDesk } from '../job/desk.ts'
+import jobCss from '../job/job.module.css'
 import { Part, RecordForm, useFresh } from '../job/Part.tsx'
+import { RecordLine } from '../job/RecordLine.tsx'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import css from './vin.module.css'
@@ -44,6 +46,7 @@ export function VinPart() {
               ))}
             </dl>
             <p>{t(`vin.${agreement.verdict}`, { count: agreement.positions.length })}</p>
+            {agreement.verdict === 'conflict' && <Readings />}
           </>
         )
       }
@@ -61,6 +64,20 @@ function grouped(vins: JobState['vins']) {
     groups.set(key, { source, vin, count: (groups.get(key)?.count ?? 0) + 1 })
   }
   return [...groups.values()]
+}
+
+/** Every reading with the way to withdraw it, for when they differ. */
+function Readings() {
+  const { facts } = useDesk()
+  return (
+    <ol className={jobCss.record}>
+      {facts
+        .filter((fact) => fact.kind === 'vin-read')
+        .map((fact) => (
+          <RecordLine key={fact.id} fact={fact} />
+        ))}
+    </ol>
+  )
 }
 
 /** Differing characters are boxed, not coloured. */

@@ -1,14 +1,22 @@
 /** @module Numbers with their units, as the language writes them. */
 import { region } from './index.ts'
 
-/** A voltage to one decimal: `13.6 V`. */
+/** Making a format is slow, using one is not. */
+const made = new Map<string, Intl.NumberFormat>()
+
+/** A voltage with one decimal, or two when it was read with two: `13.6 V`, `12.45 V`. */
 export function volts(value: number): string {
-  return `${number(value, 1)}\u00a0V`
+  return `${number(value, 2, 1)}\u00a0V`
 }
 
-/** A number with up to `decimals` decimals. */
-export function number(value: number, decimals = 0): string {
-  return new Intl.NumberFormat(region(), { maximumFractionDigits: decimals }).format(value)
+/** A number with up to `most` decimals, and at least `least`. */
+export function number(value: number, most = 0, least = 0): string {
+  const key = `${region()} ${most} ${least}`
+  const format =
+    made.get(key) ??
+    new Intl.NumberFormat(region(), { maximumFractionDigits: most, minimumFractionDigits: least })
+  made.set(key, format)
+  return format.format(value)
 }
 
 /** A size in bytes as people say it: `2.9 MB`. */
@@ -18,7 +26,7 @@ export function size(bytes: number): string {
   return new Intl.NumberFormat(region(), {
     style: 'unit',
     unit: units[step] ?? 'byte',
-    unitDisplay: 'short',
+    unitDisplay: step === 0 ? 'long' : 'short',
     maximumFractionDigits: step === 0 ? 0 : 1,
   }).format(bytes / 1000 ** step)
 }

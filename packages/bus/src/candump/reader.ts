@@ -3,6 +3,7 @@
 import type { CaptureReader, CaptureSink } from '../capture/contract.ts'
 import type { Severity } from '../finding/index.ts'
 import { ReusedFrame } from '../frame/reused.ts'
+import { AlikeLines } from './alike-lines.ts'
 import { explain, type LineFault } from './faults.ts'
 import { LineParser } from './line.ts'
 
@@ -23,6 +24,9 @@ class CandumpReader implements CaptureReader {
   readonly #parser: LineParser = new LineParser(this.#frame)
   /** The beginning of a line whose end has not come yet. */
   readonly #carry: Uint8Array = new Uint8Array(MAX_LINE_BYTES)
+  readonly #carryView: DataView = new DataView(this.#carry.buffer)
+  readonly #alike: AlikeLines
+  readonly #skips: boolean
   #carried = 0
   #overlong = false
   #line = 1
@@ -30,15 +34,24 @@ class CandumpReader implements CaptureReader {
 
   constructor(sink: CaptureSink) {
     this.#sink = sink
+    this.#alike = new AlikeLines(sink)
+    this.#skips = this.#alike.isWanted
   }
 
   push(chunk: Uint8Array): void {
+    const view = new DataView(chunk.buffer, chunk.byteOffset, chunk.byteLength)
     let start = 0
     while (start < chunk.length) {
+      if (this.#skips && this.#carried === 0 && !this.#overlong) {
+        this.#alike.line = this.#line
+        start = this.#alike.read(chunk, view, start)
+        this.#line = this.#alike.line
+        if (start === chunk.length) break
+      }
       const newline = chunk.indexOf(NEWLINE, start)
       const end = newline === -1 ? chunk.length : newline
       if (newline !== -1 && this.#carried === 0 && !this.#overlong && end - start <= MAX_LINE_BYTES) {
-        this.#read(chunk, start, end, false)
+        this.#read(chunk, view, start, end, false)
       } else {
         this.#keep(chunk, start, end)
         if (newline !== -1) this.#finish(false)
@@ -46,6 +59,7 @@ class CandumpReader implements CaptureReader {
       if (newline !== -1) this.#line++
       start = end + 1
     }
+    this.#alike.tell()
   }
 
   end(): void {
@@ -66,13 +80,13 @@ class CandumpReader implements CaptureReader {
     if (this.#overlong) {
       this.#tell('line-too-long', 'error', `the line is longer than ${MAX_LINE_BYTES} bytes`)
     } else {
-      this.#read(this.#carry, 0, this.#carried, last)
+      this.#read(this.#carry, this.#carryView, 0, this.#carried, last)
     }
     this.#overlong = false
     this.#carried = 0
   }
 
-  #read(bytes: Uint8Array, start: number, end: number, last: boolean): void {
+  #read(bytes: Uint8Array, view: DataView, start: number, end: number, last: boolean): void {
     const stop = end > start && bytes[end - 1] === RETURN ? end - 1 : end
     const fault = this.#parser.parse(bytes, start, stop)
     if (fault !== undefined) {
@@ -89,7 +103,13 @@ class CandumpReader implements CaptureReader {
         'Record with candump -L or -t a.',
       )
     }
+    if (!this.#skips) {
+      this.#sink.frame(this.#frame)
+      return
+    }
+    this.#alike.tell()
     this.#sink.frame(this.#frame)
+    this.#alike.learn(this.#frame, bytes, view, start)
   }
 
   #report(fault: LineFault, last: boolean): void {

@@ -20,6 +20,16 @@ export class ByteQueue {
     this.#at = 0
   }
 
+  /** The chunk that comes out next, `at` the place in it; `undefined` while a piece spans chunks. */
+  get chunk(): Uint8Array | undefined {
+    return this.#carried === 0 ? this.#chunk : undefined
+  }
+
+  /** The place in `chunk` of the next byte that comes out. */
+  get at(): number {
+    return this.#at
+  }
+
   /** Bytes that can come out now. */
   get available(): number {
     return this.#carried + this.#chunk.length - this.#at

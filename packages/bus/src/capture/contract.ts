@@ -50,6 +50,16 @@ export interface CaptureSink {
    * they are valid during the call only. `keepFrame` (../frame) makes a copy that may be kept.
    */
   frame(frame: CanFrame): void
+  /**
+   * Whether an identifier carries plain traffic, so that its data frames need only be counted. Once true it stays
+   * true. A sink without this is told every frame.
+   */
+  isPlain?(channel: string, id: number, extended: boolean): boolean
+  /**
+   * `count` sound data frames of plain identifiers were read on a channel, none earlier than the frame before it on
+   * that channel; the last stood at `last` (valid during the call only). Told before the channel's next frame.
+   */
+  plainFrames?(channel: string, count: number, last: RecordedTime): void
   /** One network packet that is no CAN frame was read: for counting. */
   networkPacket?(): void
   /** One DoIP diagnostic message. The object and its bytes belong to the sink from then on. */

@@ -69,7 +69,7 @@ class CsvReader implements CaptureReader {
         this.#tell(
           'csv-more-bad-lines',
           'error',
-          {},
+          { line: this.#line },
           `${more} more lines are like the ${MOST_BAD_LINES} told before (${code})`,
           'Look at the first of them.',
         )

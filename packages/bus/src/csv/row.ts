@@ -52,7 +52,10 @@ export class RowReader {
     this.#headerWidth = headerWidth
   }
 
-  /** Fills `frame` from a row; or says in words why the row is no frame. */
+  /**
+   * Fills `frame` from a row; or says in words why the row is no frame. The words name columns and never quote a
+   * cell: where a delimiter is lost, any cell may hold secret data bytes.
+   */
   read(cells: Cells): string | undefined {
     const { frame } = this
     const { time, id, extended, channel, direction, remote, fd, error } = this.#mapping
@@ -61,19 +64,18 @@ export class RowReader {
       time !== undefined &&
       !readTime(cells.bytes, cells.starts[time.column] ?? 0, endOf(cells, time.column), time.unit, frame.time)
     ) {
-      return `the time "${cells.text(time.column)}" cannot be read`
+      return `the time in column ${time.column + 1} cannot be read`
     }
     const number = unsigned(cells.bytes, cells.starts[id.column] ?? 0, endOf(cells, id.column), id.base)
-    if (number < 0 || number > 0xffff_ffff) return `the identifier "${cells.text(id.column)}" cannot be read`
+    if (number < 0 || number > 0xffff_ffff) return `the identifier in column ${id.column + 1} cannot be read`
     // Bits 29 to 31 carry marks in some writers' identifiers (extended, remote, error); they are no part of it.
     frame.id = (number >>> 0) & 0x1fff_ffff
     frame.extended = number >>> 31 === 1 || frame.id > 0x7ff || this.#markedExtended(cells, id.column)
     if (extended !== undefined) {
       const flag = readFlag(cells.text(extended))
-      if (flag === undefined)
-        return `"${cells.text(extended)}" does not say whether the identifier is extended`
+      if (flag === undefined) return `column ${extended + 1} does not say whether the identifier is extended`
       if (!flag && frame.id > 0x7ff)
-        return `the identifier "${cells.text(id.column)}" has more than 11 bits but is not extended`
+        return `the identifier in column ${id.column + 1} has more than 11 bits but is not extended`
       frame.extended = flag
     }
     frame.channel = this.#channelOf(cells, channel)
@@ -91,7 +93,7 @@ export class RowReader {
     let stated = -1
     if (length !== undefined && !cells.empty(length)) {
       stated = unsigned(cells.bytes, cells.starts[length] ?? 0, endOf(cells, length), 10)
-      if (stated < 0 || stated > LONGEST_DATA) return `the length "${cells.text(length)}" cannot be read`
+      if (stated < 0 || stated > LONGEST_DATA) return `the length in column ${length + 1} cannot be read`
     }
     this.shortBy = 0
     if (frame.remote) {
@@ -123,7 +125,7 @@ export class RowReader {
       base === 64
         ? base64Bytes(cells.bytes, from, to, this.#bytes)
         : dataBytes(cells.bytes, from, to, base, this.#bytes)
-    return count < 0 ? `the data "${cells.text(column).slice(0, 80)}" cannot be read` : count
+    return count < 0 ? `the data in column ${column + 1} cannot be read` : count
   }
 
   /** One column for each byte, then those right of the header, up to the first empty one; beyond the stated length nothing is looked at. */
@@ -142,7 +144,7 @@ export class RowReader {
         endOf(cells, column),
         base === 10 ? 10 : 16,
       )
-      if (value < 0 || value > 255) return `the data byte "${cells.text(column)}" cannot be read`
+      if (value < 0 || value > 255) return `the data byte in column ${column + 1} cannot be read`
       this.#bytes[count] = value
     }
     return count

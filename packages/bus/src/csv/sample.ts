@@ -50,21 +50,30 @@ export function sampleTable(bytes: Uint8Array, complete: boolean): TableSample |
 
 type Line = readonly [from: number, to: number, number: number]
 
-/** Lines that carry something, without remarks; `undefined` for bytes that are no text. */
+/**
+ * Lines that carry something, without remarks and without damaged ones (recorders that lose power leave zeros);
+ * `undefined` for bytes that are no text.
+ */
 function linesOf(bytes: Uint8Array, complete: boolean): Line[] | undefined {
   const lines: Line[] = []
   let from = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? 3 : 0
   let number = 1
+  let damaged = 0
+  let isDamaged = false
   for (let at = from; at <= bytes.length && lines.length < MOST_ROWS + MOST_PREAMBLE; at += 1) {
     const byte = bytes[at]
-    if (byte !== undefined && byte < 0x20 && byte !== 0x09 && byte !== 0x0a && byte !== 0x0d) return undefined
+    if (byte !== undefined && byte < 0x20 && byte !== 0x09 && byte !== 0x0a && byte !== 0x0d) {
+      if (!isDamaged) damaged += 1
+      isDamaged = true
+    }
     if (byte !== 0x0a && (at < bytes.length || !complete)) continue
     const to = at > from && bytes[at - 1] === 0x0d ? at - 1 : at
-    if (to > from && !isRemark(bytes, from)) lines.push([from, to, number])
+    if (to > from && !isDamaged && !isRemark(bytes, from)) lines.push([from, to, number])
+    isDamaged = false
     from = at + 1
     number += 1
   }
-  return lines
+  return damaged > lines.length / 2 ? undefined : lines
 }
 
 /** Lines that begin with `#` or `//` are remarks. */

@@ -9,7 +9,7 @@ import { ChannelEvidence, countFlow, isShown, judge } from '../addressing/eviden
 import { type Heard, newHeard } from '../addressing/heard.ts'
 import type { CaptureSink, DoipAnnouncement, DoipMessage } from '../capture/contract.ts'
 import type { Finding } from '../finding/index.ts'
-import { type CanFrame, secondsBetween } from '../frame/index.ts'
+import { type CanFrame, type RecordedTime, secondsBetween } from '../frame/index.ts'
 import { type Assembled, Assembler } from '../isotp/assembler.ts'
 import { explainIncomplete } from '../isotp/incomplete.ts'
 import type { Lane } from '../isotp/lane.ts'
@@ -17,6 +17,7 @@ import type { Message } from '../message/types.ts'
 import { ClockCheck } from './clock-check.ts'
 import { LookAhead } from './look-ahead.ts'
 import { type LastAsked, present, type Received } from './present.ts'
+import type { Waiting } from './segment.ts'
 import { type DiagnosticId, keyOf, Senders } from './senders.ts'
 import { countMessage, newSummary, type Summary } from './summary.ts'
 
@@ -43,13 +44,6 @@ const LOOK_AHEAD_MESSAGES = 16_384
 const LOOK_AHEAD_BYTES = 8 * 1024 * 1024
 const FINDINGS_PER_CODE = 10_000
 
-/** A message on its way to the listener; `late` when a pause in it was longer than N_Cr. */
-interface Waiting extends Received {
-  readonly late: Assembled['late']
-}
-
-type Entry = Waiting | { readonly from: Heard; readonly finding: Finding }
-
 interface Channel {
   readonly name: string
   readonly senders: Senders
@@ -71,19 +65,21 @@ export class Decoder implements CaptureSink {
   #current: Channel | undefined
   readonly #heardOf: Map<Lane, Heard> = new Map()
   readonly #doipSenders: Map<string, Heard> = new Map()
-  readonly #waiting: LookAhead<Entry>
+  readonly #waiting: LookAhead
   readonly #summary = newSummary()
   #saidFull = false
 
   constructor(listener: DecodeListener, choices: DecodeChoices = {}) {
     this.#listener = listener
     this.#raw = choices.raw === true
-    this.#waiting = new LookAhead(
-      choices.lookAhead ?? LOOK_AHEAD_MESSAGES,
-      LOOK_AHEAD_BYTES,
-      (entry) => ('payload' in entry ? entry.payload.length : 0),
-      (entry) => this.#showNext(entry),
-    )
+    this.#waiting = new LookAhead(choices.lookAhead ?? LOOK_AHEAD_MESSAGES, LOOK_AHEAD_BYTES, {
+      message: (waiting) => {
+        if (isShown(waiting.from)) this.#show(waiting)
+      },
+      finding: (from, finding) => {
+        if (isShown(from)) this.finding(finding)
+      },
+    })
     this.#findingsPerCode = choices.findingsPerCode ?? FINDINGS_PER_CODE
     this.#named =
       choices.ids === undefined
@@ -128,6 +124,17 @@ export class Decoder implements CaptureSink {
     if (sender.lane.frames === 0) this.#heardOf.set(sender.lane, sender)
     channel.assembler.frame(sender.lane, frame)
     if (sender.verdict === 'open') this.#judge(channel, sender)
+  }
+
+  isPlain(channel: string, id: number, extended: boolean): boolean {
+    return this.#channelOf(channel).senders.isPlain(id, extended)
+  }
+
+  plainFrames(name: string, count: number, last: RecordedTime): void {
+    this.#summary.frames += count
+    const channel = this.#channelOf(name)
+    channel.lastSeconds = last.seconds
+    channel.lastNanoseconds = last.nanoseconds
   }
 
   doip(message: DoipMessage): void {
@@ -279,7 +286,7 @@ export class Decoder implements CaptureSink {
     const from = this.#heardOf.get(lane)
     if (from === undefined) return
     from.odd++
-    this.#wait({ from, finding })
+    if (from.verdict !== 'plain') this.#waiting.finding(from, finding)
   }
 
   #doipSender(channel: string, source: string, target: string): Heard {
@@ -291,14 +298,8 @@ export class Decoder implements CaptureSink {
     return heard
   }
 
-  #wait(entry: Entry): void {
-    if (entry.from.verdict !== 'plain') this.#waiting.add(entry)
-  }
-
-  #showNext(entry: Entry): void {
-    if (!isShown(entry.from)) return
-    if ('finding' in entry) this.finding(entry.finding)
-    else this.#show(entry)
+  #wait(waiting: Waiting): void {
+    if (waiting.from.verdict !== 'plain') this.#waiting.message(waiting)
   }
 
   #show(waiting: Waiting): void {

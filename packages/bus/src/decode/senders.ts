@@ -51,6 +51,12 @@ export class Senders {
     return sender
   }
 
+  /** Whether frames of this identifier are known to carry no diagnostics; a verdict once given stays. */
+  isPlain(id: number, extended: boolean): boolean {
+    const known = this.#byKey.get(keyOf(id, extended))
+    return known !== undefined && known.verdict === 'plain' && known.lane?.addressing === 'normal'
+  }
+
   /** The senders that by custom answer this one or are answered by it. */
   usualPeers(sender: Heard): readonly Heard[] {
     const lane = sender.lane

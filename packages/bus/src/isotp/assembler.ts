@@ -101,7 +101,7 @@ export class Assembler {
     const time = keepTime(frame.time)
     this.#listener.assembled({
       lane,
-      payload: new Uint8Array(frame.data.subarray(start, start + length)),
+      payload: frame.data.slice(start, start + length),
       expected: length,
       incomplete: undefined,
       startTime: time,

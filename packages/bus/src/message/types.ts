@@ -34,10 +34,36 @@ export interface DtcRecord {
   readonly status?: number
   /** ISO 14229-1 DTCSeverity byte. */
   readonly severity?: number
+  /** DTCFunctionalUnit: the part of the vehicle the maker files the code under (19 08, 19 09). */
+  readonly functionalUnit?: number
   /** Signed fault detection counter (19 14). */
   readonly counter?: number
   /** Record numbers that belong to it (19 03). */
   readonly records?: readonly number[]
+}
+
+/** What bytes in a message belong to. */
+export type DataRecordKind = 'data' | 'snapshot' | 'extended-data' | 'freeze-frame' | 'test-result'
+
+/** Bytes of a message that belong together: data of an identifier, a snapshot, an extended data record. */
+export interface DataRecord {
+  readonly kind: DataRecordKind
+  /** Number of the record, frame or test. */
+  readonly number?: number
+  /** The code it was stored with, as in `dtcs`. */
+  readonly dtc?: string
+  readonly did?: string
+  readonly name?: string
+  /** Lower-case hex. */
+  readonly bytes: string
+  /** The lengths inside are in no message: these bytes may go on into further identifiers, codes or records. */
+  readonly undivided?: true
+}
+
+/** A self-test of the emission control: whether it has run to its end. Only those the unit supports are listed. */
+export interface MonitorReadiness {
+  readonly monitor: string
+  readonly complete: boolean
 }
 
 /** What the bytes of a message mean. Every part is there only when the message has it. */
@@ -56,6 +82,10 @@ export interface Meaning {
   readonly texts?: Readonly<Record<string, string>>
   /** Numbers in the message by what they are, the unit in the name. */
   readonly values?: Readonly<Record<string, number>>
+  /** Data shown as bytes: snapshots, extended data, freeze frames, data without a known formula. */
+  readonly records?: readonly DataRecord[]
+  /** Readiness of the monitors (PID 01 and 41). */
+  readonly monitors?: readonly MonitorReadiness[]
   /** What in the message does not fit its service. */
   readonly problems?: readonly string[]
 }

@@ -7,7 +7,13 @@
 
 import { dtcText, hexUpper } from '../dtc/index.ts'
 import type { DtcRecord, Meaning } from '../message/types.ts'
-import { hexByte, identifier, printable, type ServiceReader, tooShort } from '../uds/reader.ts'
+import { hexByte, identifier, type ServiceReader, tooShort } from '../uds/reader.ts'
+import { nameOfMonitor, oxygenSensorTest, systemTest, testResults } from './monitoring.ts'
+import { nameOfPid } from './pids.ts'
+import { askFreezeFrame, currentData, freezeFrame } from './powertrain-data.ts'
+import { nameOfInfoType, vehicleInformation } from './vehicle-information.ts'
+
+export { nameOfPid, PIDS, type Pid, type PidField, type PidForm } from './pids.ts'
 
 /** Names of the services by request identifier. */
 export const OBD_SERVICES: ReadonlyMap<number, string> = new Map([
@@ -23,36 +29,12 @@ export const OBD_SERVICES: ReadonlyMap<number, string> = new Map([
   [0x0a, 'permanent emission-related DTCs'],
 ])
 
-const INFO_TYPES: Readonly<Record<number, string>> = {
-  0: 'supported InfoTypes',
-  2: 'vehicle identification number',
-  4: 'calibration identification',
-  6: 'calibration verification number',
-  8: 'in-use performance tracking, spark ignition',
-  10: 'unit name',
-  11: 'in-use performance tracking, compression ignition',
-  13: 'engine serial number',
-  15: 'exhaust regulation or type approval number',
-}
-
-/** Bytes of one item of an InfoType that holds text. */
-const TEXT_ITEM_BYTES: Readonly<Record<number, number>> = { 4: 16, 10: 20, 13: 17, 15: 17 }
-
-const VIN_INFO_TYPE = 0x02
-
 /** Asks for identifiers, one byte each: PIDs, monitors or InfoTypes. */
 function identifiers(name: (value: number) => string): (payload: Uint8Array) => Meaning {
   return (payload) =>
     payload.length < 2
       ? tooShort(2)
       : { dids: Array.from(payload.subarray(1), (value) => identifier(hexByte(value), name(value))) }
-}
-
-function firstIdentifier(name: (value: number) => string): (payload: Uint8Array) => Meaning {
-  return (payload) => {
-    const value = payload[1]
-    return value === undefined ? tooShort(2) : { dids: [identifier(hexByte(value), name(value))] }
-  }
 }
 
 /** On CAN a count stands before the codes; pairs of zero bytes are padding, not codes. */
@@ -71,45 +53,15 @@ function codes(payload: Uint8Array): Meaning {
   return { dtcCount: count, dtcs, ...(problems.length > 0 ? { problems } : {}) }
 }
 
-function monitorStatus(payload: Uint8Array): Meaning {
-  const status = payload[2]
-  if (payload[1] !== 0x01 || status === undefined) return {}
-  return { dtcCount: status & 0x7f, values: { malfunctionIndicatorOn: status >> 7 } }
-}
-
-function vehicleInformation(payload: Uint8Array): Meaning {
-  const type = payload[1]
-  if (type === undefined) return tooShort(2)
-  const dids = [identifier(hexByte(type), INFO_TYPES[type] ?? 'reserved')]
-  const size = TEXT_ITEM_BYTES[type]
-  if (type === VIN_INFO_TYPE) {
-    return payload.length < 4 ? { dids } : { dids, vin: printable(payload.subarray(3, 20)) }
-  }
-  if (size === undefined) return { dids }
-  const texts: Record<string, string> = {}
-  for (let at = 3, item = 1; at < payload.length; at += size, item++) {
-    texts[`${INFO_TYPES[type]} ${item}`] = printable(payload.subarray(at, at + size))
-  }
-  return { dids, texts }
-}
-
-const pid = (): string => 'PID'
-const infoType = (value: number): string => INFO_TYPES[value] ?? 'reserved'
-
 /** How to read each service; a service that is not here is named only. */
 export const OBD_READERS: ReadonlyMap<number, ServiceReader> = new Map<number, ServiceReader>([
-  [
-    0x01,
-    {
-      request: identifiers(pid),
-      response: (payload) => ({ ...firstIdentifier(pid)(payload), ...monitorStatus(payload) }),
-    },
-  ],
-  [0x02, { request: firstIdentifier(pid), response: firstIdentifier(pid) }],
+  [0x01, { request: identifiers(nameOfPid), response: currentData }],
+  [0x02, { request: askFreezeFrame, response: freezeFrame }],
   [0x03, { response: codes }],
-  [0x06, { request: identifiers(() => 'monitor'), response: firstIdentifier(() => 'monitor') }],
+  [0x05, { request: oxygenSensorTest, response: oxygenSensorTest }],
+  [0x06, { request: identifiers(nameOfMonitor), response: testResults }],
   [0x07, { response: codes }],
-  [0x08, { request: firstIdentifier(() => 'test'), response: firstIdentifier(() => 'test') }],
-  [0x09, { request: identifiers(infoType), response: vehicleInformation }],
+  [0x08, { request: systemTest, response: systemTest }],
+  [0x09, { request: identifiers(nameOfInfoType), response: vehicleInformation }],
   [0x0a, { response: codes }],
 ])

@@ -40,6 +40,8 @@ export class PacketRouter {
   readonly #lead: { socketCan: number; cooked: number } = { socketCan: 0, cooked: 0 }
   #settled = false
   readonly #unread: Set<number> = new Set()
+  /** The frame the last packet held, as it was told; `undefined` when it held none or still waits. */
+  told: ReusedFrame | undefined
 
   constructor(sink: CaptureSink, openPackets: (sink: CaptureSink) => PacketReader) {
     this.#sink = sink
@@ -48,6 +50,7 @@ export class PacketRouter {
 
   /** Takes one packet; its object and bytes may be reused by the caller afterwards. */
   packet(packet: LinkPacket): void {
+    this.told = undefined
     if (this.#settled) {
       this.#route(packet)
       return
@@ -116,7 +119,7 @@ export class PacketRouter {
     this.#sink.finding({
       code: 'link-type-unknown',
       severity: 'error',
-      where: packet.where,
+      where: { ...packet.where },
       what: `packets of link type ${packet.linkType} are not read`,
       doNext: 'Record SocketCAN (link type 227), cooked (113, 276) or Ethernet (1).',
       params: { linkType: packet.linkType },
@@ -139,13 +142,14 @@ export class PacketRouter {
     frame.channel = index === undefined ? packet.channel : `${packet.channel}.${index}`
     if (packet.where.byteOffset !== undefined) frame.where.byteOffset = packet.where.byteOffset
     this.#sink.frame(frame)
+    this.told = frame
   }
 
   #bad(where: Where, what: string): void {
     this.#sink.finding({
       code: 'bad-frame',
       severity: 'error',
-      where,
+      where: { ...where },
       what,
       doNext: 'The packet was left out; the others were read.',
     })

@@ -11,6 +11,16 @@ export interface Interface {
   readonly ticksPerSecond: bigint
   readonly decimals: number
   readonly offsetSeconds: number
+  /** Nanoseconds of one tick; `undefined` where that is no whole number. */
+  readonly nanosecondsPerTick: number | undefined
+  /** The last upper word of a time that was read: its whole seconds, and the ticks left over. */
+  readonly base: { high: number; seconds: number; rest: number }
+}
+
+/** A time as its block states it: the upper and the lower 32 bits, unsigned. */
+export interface Ticks {
+  readonly high: number
+  readonly low: number
 }
 
 /** A packet as its block holds it. */
@@ -18,7 +28,7 @@ export interface PacketFields {
   /** Number of the interface. */
   readonly index: number
   /** Time in ticks of the interface's clock; `undefined` when the block states none. */
-  readonly ticks: bigint | undefined
+  readonly ticks: Ticks | undefined
   /** Packet bytes with the padding and options after them. */
   readonly data: Uint8Array
   readonly captured: number
@@ -66,6 +76,11 @@ export function readInterface(body: Uint8Array, littleEndian: boolean, index: nu
     ticksPerSecond,
     decimals,
     offsetSeconds,
+    nanosecondsPerTick:
+      NANOSECONDS_PER_SECOND % ticksPerSecond === 0n
+        ? Number(NANOSECONDS_PER_SECOND / ticksPerSecond)
+        : undefined,
+    base: { high: -1, seconds: 0, rest: 0 },
   }
 }
 
@@ -76,10 +91,9 @@ export function readPacket(
   obsolete: boolean,
 ): PacketFields | undefined {
   if (body.length < 20) return undefined
-  const high = BigInt(read32(body, 4, littleEndian))
   return {
     index: obsolete ? read16(body, 0, littleEndian) : read32(body, 0, littleEndian),
-    ticks: (high << 32n) | BigInt(read32(body, 8, littleEndian)),
+    ticks: { high: read32(body, 4, littleEndian), low: read32(body, 8, littleEndian) },
     data: body.subarray(20),
     captured: read32(body, 12, littleEndian),
     original: read32(body, 16, littleEndian),
@@ -101,13 +115,34 @@ export function readSimplePacket(
 /** Sets a time from ticks of an interface's clock, exact to the nanosecond. */
 export function setTime(
   time: { seconds: number; nanoseconds: number; decimals: number },
-  ticks: bigint | undefined,
+  ticks: Ticks | undefined,
   from: Interface,
 ): void {
   time.decimals = from.decimals
   if (ticks === undefined) return
-  const seconds = ticks / from.ticksPerSecond
-  const rest = ticks - seconds * from.ticksPerSecond
+  if (from.nanosecondsPerTick === undefined) {
+    setAnyTime(time, ticks, from)
+    return
+  }
+  // The upper word changes every few seconds at most: only then is there long division.
+  const base = from.base
+  const perSecond = Number(from.ticksPerSecond)
+  if (base.high !== ticks.high) {
+    const upper = BigInt(ticks.high) << 32n
+    base.high = ticks.high
+    base.seconds = Number(upper / from.ticksPerSecond)
+    base.rest = Number(upper % from.ticksPerSecond)
+  }
+  const rest = base.rest + ticks.low
+  const more = Math.floor(rest / perSecond)
+  time.seconds = base.seconds + more + from.offsetSeconds
+  time.nanoseconds = (rest - more * perSecond) * from.nanosecondsPerTick
+}
+
+function setAnyTime(time: { seconds: number; nanoseconds: number }, ticks: Ticks, from: Interface): void {
+  const all = (BigInt(ticks.high) << 32n) | BigInt(ticks.low)
+  const seconds = all / from.ticksPerSecond
+  const rest = all - seconds * from.ticksPerSecond
   time.seconds = Number(seconds) + from.offsetSeconds
   time.nanoseconds = Number((rest * NANOSECONDS_PER_SECOND) / from.ticksPerSecond)
 }

@@ -6,6 +6,7 @@
 
 import { ByteQueue } from '../capture/byte-queue.ts'
 import type { CaptureFormat, CaptureReader, CaptureSink, PacketReader } from '../capture/contract.ts'
+import { AlikePackets } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
 import { read32 } from './pcap.ts'
 import {
@@ -74,15 +75,22 @@ class PcapngReader implements CaptureReader {
   /** The last four bytes seen while looking for the next section header. */
   #lookback = 0
   #lostAt = 0
+  readonly #alike: AlikePackets
+  readonly #skips: boolean
+  #view: DataView = new DataView(new ArrayBuffer(0))
 
   constructor(sink: CaptureSink, router: PacketRouter) {
     this.#sink = sink
+    this.#alike = new AlikePackets(sink)
+    this.#skips = this.#alike.isWanted
     this.#router = router
   }
 
   push(chunk: Uint8Array): void {
     this.#queue.push(chunk)
+    this.#view = new DataView(chunk.buffer, chunk.byteOffset, chunk.byteLength)
     while (this.#step());
+    this.#alike.tell()
   }
 
   end(): void {
@@ -109,6 +117,11 @@ class PcapngReader implements CaptureReader {
   }
 
   #readHead(): boolean {
+    const chunk = this.#skips && this.#littleEndian ? this.#queue.chunk : undefined
+    if (chunk !== undefined) {
+      const at = this.#queue.at
+      this.#queue.skip(this.#alike.read(chunk, this.#view, at, this.#queue.offset - at) - at)
+    }
     this.#blockOffset = this.#queue.offset
     const head = this.#queue.take(8)
     if (head === undefined) return false
@@ -130,6 +143,7 @@ class PcapngReader implements CaptureReader {
     }
     this.#littleEndian = order
     this.#interfaces = []
+    this.#alike.clear()
     return this.#startBlock(SECTION_HEADER, read32(head, 4, order), 12)
   }
 
@@ -215,6 +229,7 @@ class PcapngReader implements CaptureReader {
       else {
         this.#littleEndian = order
         this.#interfaces = []
+        this.#alike.clear()
         const total = read32(body, 0, order)
         if (total < 16 || total % 4 !== 0) this.#lose()
         else this.#state = { kind: 'skip', left: total - 12 }
@@ -263,7 +278,14 @@ class PcapngReader implements CaptureReader {
     packet.data = fields.data.subarray(0, fields.captured)
     packet.originalLength = fields.original
     packet.where.byteOffset = this.#blockOffset
+    if (!this.#skips) {
+      this.#router.packet(packet)
+      return
+    }
+    this.#alike.tell()
     this.#router.packet(packet)
+    const word = packet.data.length < 4 ? 0 : read32(packet.data, 0, true) | 0
+    this.#alike.learn(fields.index, from, fields.ticks, this.#router.told, word)
   }
 
   #tell(

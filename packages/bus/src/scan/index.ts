@@ -42,9 +42,9 @@ const OBD_LISTS: Readonly<Record<string, 'confirmed' | 'pending' | 'permanent'>>
   '0A': 'permanent',
 }
 
-/** Reports of service 19 that list codes with status: by mask, supported, first and most recent, mirror, emission, permanent, user memory, WWH-OBD. */
+/** Reports of service 19 that list codes with status: by mask, supported, first and most recent, mirror, emission, permanent, user memory, WWH-OBD, readiness group. */
 const UDS_REPORTS: ReadonlySet<number> = new Set([
-  0x02, 0x08, 0x0a, 0x0b, 0x0c, 0x0d, 0x0e, 0x0f, 0x13, 0x15, 0x17, 0x42, 0x55,
+  0x02, 0x08, 0x0a, 0x0b, 0x0c, 0x0d, 0x0e, 0x0f, 0x13, 0x15, 0x17, 0x42, 0x55, 0x56,
 ])
 
 /** The scans among messages, in their order. Incomplete answers are no scans. */

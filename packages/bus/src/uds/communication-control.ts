@@ -1,24 +1,40 @@
-/** @module 28 CommunicationControl (ISO 14229-1); control types from `sub_functions.py` of mdabrowski1990/uds (MIT). */
+/**
+ * @module 28 CommunicationControl (ISO 14229-1): which messages a unit may send and receive.
+ *
+ * The communication type (Annex B) is from memory: bits 0 and 1 say which messages, bits 4 to 7 on which network.
+ */
 
-import { namer, type ServiceReader, subFunctionOf, tooShort } from './reader.ts'
+import type { Meaning } from '../message/types.ts'
+import { type ServiceReader, subFunctionOf, tooShort, word } from './reader.ts'
+import { subFunctionNamer } from './sub-functions.ts'
 
-const name = namer({
-  0: 'enableRxAndTx',
-  1: 'enableRxAndDisableTx',
-  2: 'disableRxAndEnableTx',
-  3: 'disableRxAndTx',
-  4: 'enableRxAndDisableTxWithEnhancedAddressInformation',
-  5: 'enableRxAndTxWithEnhancedAddressInformation',
-})
+const name = subFunctionNamer(0x28)
+
+const MESSAGES = [
+  'reserved',
+  'normalCommunicationMessages',
+  'networkManagementCommunicationMessages',
+  'networkManagementCommunicationMessages and normalCommunicationMessages',
+] as const
+
+function network(type: number): string {
+  const subnet = type >> 4
+  if (subnet === 0) return 'this unit and its networks'
+  return subnet === 0xf ? 'the network of the request' : `network ${subnet}`
+}
 
 export const communicationControl: ServiceReader = {
-  request: (payload) => {
+  request: (payload): Meaning => {
     const subFunction = subFunctionOf(payload, name)
     if (subFunction === undefined) return tooShort(2)
     const type = payload[2]
-    return type === undefined
-      ? { subFunction, ...tooShort(3) }
-      : { subFunction, values: { communicationType: type } }
+    if (type === undefined) return { subFunction, ...tooShort(3) }
+    const texts = { messages: MESSAGES[type & 3] as string, network: network(type) }
+    const enhanced = subFunction.value === 0x04 || subFunction.value === 0x05
+    if (!enhanced) return { subFunction, values: { communicationType: type }, texts }
+    if (payload.length < 5) return { subFunction, values: { communicationType: type }, texts, ...tooShort(5) }
+    const nodeIdentification = word(payload, 3)
+    return { subFunction, values: { communicationType: type, nodeIdentification }, texts }
   },
   response: (payload) => {
     const subFunction = subFunctionOf(payload, name)

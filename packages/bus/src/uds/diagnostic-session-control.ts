@@ -1,19 +1,16 @@
 /** @module 10 DiagnosticSessionControl (ISO 14229-1). */
 
 import { type ServiceReader, subFunctionOf, tooShort, word } from './reader.ts'
+import { subFunctionNamer } from './sub-functions.ts'
 
-const NAMES: Readonly<Record<number, string>> = {
-  1: 'defaultSession',
-  2: 'programmingSession',
-  3: 'extendedDiagnosticSession',
-  4: 'safetySystemDiagnosticSession',
-}
+const standardName = subFunctionNamer(0x10)
 
 /** Name of a session; the ranges of makers and suppliers by what they are (ranges from memory of ISO 14229-1). */
 export function nameOfSession(value: number): string {
   if (value >= 0x40 && value <= 0x5f) return 'vehicleManufacturerSpecific'
   if (value >= 0x60 && value <= 0x7e) return 'systemSupplierSpecific'
-  return NAMES[value] ?? 'ISOSAEReserved'
+  const name = standardName(value)
+  return name === 'reserved' ? 'ISOSAEReserved' : name
 }
 
 export const diagnosticSessionControl: ServiceReader = {

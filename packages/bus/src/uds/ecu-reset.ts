@@ -1,14 +1,9 @@
-/** @module 11 ECUReset (ISO 14229-1); reset types from `sub_functions.py` of mdabrowski1990/uds (MIT). */
+/** @module 11 ECUReset (ISO 14229-1). */
 
-import { namer, type ServiceReader, subFunctionOf, tooShort } from './reader.ts'
+import { type ServiceReader, subFunctionOf, tooShort } from './reader.ts'
+import { subFunctionNamer } from './sub-functions.ts'
 
-const name = namer({
-  1: 'hardReset',
-  2: 'keyOffOnReset',
-  3: 'softReset',
-  4: 'enableRapidPowerShutDown',
-  5: 'disableRapidPowerShutDown',
-})
+const name = subFunctionNamer(0x11)
 
 export const ecuReset: ServiceReader = {
   request: (payload) => {

@@ -10,6 +10,8 @@ import {
 } from './data-by-identifier.ts'
 import { diagnosticSessionControl } from './diagnostic-session-control.ts'
 import { ecuReset } from './ecu-reset.ts'
+import { readMemoryByAddress } from './memory.ts'
+import { dynamicallyDefineDataIdentifier, readDataByPeriodicIdentifier } from './periodic-identifier.ts'
 import { readDtcInformation } from './read-dtc-information.ts'
 import type { ServiceReader } from './reader.ts'
 import { routineControl } from './routine-control.ts'
@@ -18,7 +20,6 @@ import {
   accessTimingParameter,
   authentication,
   controlDtcSetting,
-  dynamicallyDefineDataIdentifier,
   linkControl,
   requestFileTransfer,
   responseOnEvent,
@@ -29,6 +30,7 @@ import {
 export { nameOfDid } from './dids.ts'
 export { NEGATIVE_RESPONSE_CODES, nameOfNrc, RESPONSE_PENDING } from './nrc.ts'
 export { UDS_SERVICES, type UdsService } from './services.ts'
+export { type Edition, type NamedSubFunction, SUB_FUNCTIONS } from './sub-functions.ts'
 
 /** How to read each service; a service that is not here is named only. */
 export const UDS_READERS: ReadonlyMap<number, ServiceReader> = new Map([
@@ -37,10 +39,12 @@ export const UDS_READERS: ReadonlyMap<number, ServiceReader> = new Map([
   [0x14, clearDiagnosticInformation],
   [0x19, readDtcInformation],
   [0x22, readDataByIdentifier],
+  [0x23, readMemoryByAddress],
   [0x24, readScalingDataByIdentifier],
   [0x27, securityAccess],
   [0x28, communicationControl],
   [0x29, authentication],
+  [0x2a, readDataByPeriodicIdentifier],
   [0x2c, dynamicallyDefineDataIdentifier],
   [0x2e, writeDataByIdentifier],
   [0x2f, inputOutputControlByIdentifier],

@@ -9,6 +9,8 @@
 export interface NegativeResponseCode {
   readonly abbreviation: string
   readonly name: string
+  /** Edition that brought it, when the first one of 2006 has it not. */
+  readonly edition?: '2020'
 }
 
 /** The code that says "wait, the answer comes later". */
@@ -78,8 +80,16 @@ const ROWS: readonly (readonly [number, string, string])[] = [
 
 /** Codes by value. */
 export const NEGATIVE_RESPONSE_CODES: ReadonlyMap<number, NegativeResponseCode> = new Map(
-  ROWS.map(([code, abbreviation, name]) => [code, { abbreviation, name }]),
+  ROWS.map(([code, abbreviation, name]) => [
+    code,
+    since2020(code) ? { abbreviation, name, edition: '2020' } : { abbreviation, name },
+  ]),
 )
+
+/** The edition of 2020 brought authentication (34, 50 to 5D), secured transmission (38 to 3A) and 94. */
+function since2020(code: number): boolean {
+  return code === 0x34 || (code >= 0x38 && code <= 0x3a) || (code >= 0x50 && code <= 0x5d) || code === 0x94
+}
 
 /** Name of a negative response code; a word for the range when the standard gives it no name. */
 export function nameOfNrc(code: number): string {

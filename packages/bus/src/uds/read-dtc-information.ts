@@ -1,97 +1,74 @@
 /**
  * @module 19 ReadDTCInformation (ISO 14229-1).
  *
- * The report types and their layouts are a table: `uds/utilities/constants/sub_functions.py` and
- * `uds/translator/data_record_definitions/conditional.py` of mdabrowski1990/uds (MIT).
+ * The layouts of the report types are a table: `uds/translator/data_record_definitions/conditional.py` of
+ * mdabrowski1990/uds (MIT); their names and editions stand in `sub-functions.ts`.
  */
 
-import { dtcText, hexUpper } from '../dtc/index.ts'
+import { DTC_FORMATS, dtcText, hexUpper, nameOfFunctionalGroup } from '../dtc/index.ts'
 import type { DtcRecord, Meaning, SubFunction } from '../message/types.ts'
+import { extendedData, extendedDataByRecord, snapshots, storedData } from './dtc-records.ts'
+import { standardLength } from './known-length.ts'
 import { type ServiceReader, subFunctionOf, tooShort } from './reader.ts'
+import { subFunctionNamer } from './sub-functions.ts'
 
 /** How the bytes after `59 xx` are laid out. */
 type Layout =
   | 'count'
   | 'list'
   | 'identification'
-  | 'detail'
+  | 'snapshot'
+  | 'extended'
   | 'stored'
   | 'severity'
   | 'counters'
   | 'by-record'
   | 'user-list'
-  | 'user-detail'
+  | 'user-snapshot'
+  | 'user-extended'
   | 'extended-list'
   | 'wwh-list'
   | 'wwh-permanent'
   | 'readiness'
 
-interface ReportType {
-  readonly name: string
-  /** Names of the request's bytes after `19 xx`; `dtc` stands for three bytes. */
-  readonly asks: readonly (
-    | 'statusMask'
-    | 'severityMask'
-    | 'dtc'
-    | 'record'
-    | 'memory'
-    | 'group'
-    | 'readiness'
-  )[]
-  readonly layout: Layout
-}
+/** Bytes of the request after `19 xx`; `dtc` stands for three. */
+type Asked = 'statusMask' | 'severityMask' | 'dtc' | 'record' | 'memory' | 'group' | 'readiness'
 
-const TYPES: Readonly<Record<number, ReportType>> = {
-  1: { name: 'reportNumberOfDTCByStatusMask', asks: ['statusMask'], layout: 'count' },
-  2: { name: 'reportDTCByStatusMask', asks: ['statusMask'], layout: 'list' },
-  3: { name: 'reportDTCSnapshotIdentification', asks: [], layout: 'identification' },
-  4: { name: 'reportDTCSnapshotRecordByDTCNumber', asks: ['dtc', 'record'], layout: 'detail' },
-  5: { name: 'reportDTCStoredDataByRecordNumber', asks: ['record'], layout: 'stored' },
-  6: { name: 'reportDTCExtDataRecordByDTCNumber', asks: ['dtc', 'record'], layout: 'detail' },
-  7: { name: 'reportNumberOfDTCBySeverityMaskRecord', asks: ['severityMask', 'statusMask'], layout: 'count' },
-  8: { name: 'reportDTCBySeverityMaskRecord', asks: ['severityMask', 'statusMask'], layout: 'severity' },
-  9: { name: 'reportSeverityInformationOfDTC', asks: ['dtc'], layout: 'severity' },
-  10: { name: 'reportSupportedDTC', asks: [], layout: 'list' },
-  11: { name: 'reportFirstTestFailedDTC', asks: [], layout: 'list' },
-  12: { name: 'reportFirstConfirmedDTC', asks: [], layout: 'list' },
-  13: { name: 'reportMostRecentTestFailedDTC', asks: [], layout: 'list' },
-  14: { name: 'reportMostRecentConfirmedDTC', asks: [], layout: 'list' },
-  15: { name: 'reportMirrorMemoryDTCByStatusMask', asks: ['statusMask'], layout: 'list' },
-  16: { name: 'reportMirrorMemoryDTCExtDataRecordByDTCNumber', asks: ['dtc', 'record'], layout: 'detail' },
-  17: { name: 'reportNumberOfMirrorMemoryDTCByStatusMask', asks: ['statusMask'], layout: 'count' },
-  18: { name: 'reportNumberOfEmissionsOBDDTCByStatusMask', asks: ['statusMask'], layout: 'count' },
-  19: { name: 'reportEmissionsOBDDTCByStatusMask', asks: ['statusMask'], layout: 'list' },
-  20: { name: 'reportDTCFaultDetectionCounter', asks: [], layout: 'counters' },
-  21: { name: 'reportDTCWithPermanentStatus', asks: [], layout: 'list' },
-  22: { name: 'reportDTCExtDataRecordByRecordNumber', asks: ['record'], layout: 'by-record' },
-  23: { name: 'reportUserDefMemoryDTCByStatusMask', asks: ['statusMask', 'memory'], layout: 'user-list' },
-  24: {
-    name: 'reportUserDefMemoryDTCSnapshotRecordByDTCNumber',
-    asks: ['dtc', 'record', 'memory'],
-    layout: 'user-detail',
-  },
-  25: {
-    name: 'reportUserDefMemoryDTCExtDataRecordByDTCNumber',
-    asks: ['dtc', 'record', 'memory'],
-    layout: 'user-detail',
-  },
-  26: { name: 'reportSupportedDTCExtDataRecord', asks: ['record'], layout: 'extended-list' },
-  66: {
-    name: 'reportWWHOBDDTCByMaskRecord',
-    asks: ['group', 'statusMask', 'severityMask'],
-    layout: 'wwh-list',
-  },
-  85: { name: 'reportWWHOBDDTCWithPermanentStatus', asks: ['group'], layout: 'wwh-permanent' },
-  86: {
-    name: 'reportDTCInformationByDTCReadinessGroupIdentifier',
-    asks: ['group', 'readiness'],
-    layout: 'readiness',
-  },
-}
+type ReportType = readonly [layout: Layout, ...asked: readonly Asked[]]
 
-function nameOf(value: number): string {
-  return TYPES[value]?.name ?? 'reserved'
-}
+const TYPES: ReadonlyMap<number, ReportType> = new Map<number, ReportType>([
+  [0x01, ['count', 'statusMask']],
+  [0x02, ['list', 'statusMask']],
+  [0x03, ['identification']],
+  [0x04, ['snapshot', 'dtc', 'record']],
+  [0x05, ['stored', 'record']],
+  [0x06, ['extended', 'dtc', 'record']],
+  [0x07, ['count', 'severityMask', 'statusMask']],
+  [0x08, ['severity', 'severityMask', 'statusMask']],
+  [0x09, ['severity', 'dtc']],
+  [0x0a, ['list']],
+  [0x0b, ['list']],
+  [0x0c, ['list']],
+  [0x0d, ['list']],
+  [0x0e, ['list']],
+  [0x0f, ['list', 'statusMask']],
+  [0x10, ['extended', 'dtc', 'record']],
+  [0x11, ['count', 'statusMask']],
+  [0x12, ['count', 'statusMask']],
+  [0x13, ['list', 'statusMask']],
+  [0x14, ['counters']],
+  [0x15, ['list']],
+  [0x16, ['by-record', 'record']],
+  [0x17, ['user-list', 'statusMask', 'memory']],
+  [0x18, ['user-snapshot', 'dtc', 'record', 'memory']],
+  [0x19, ['user-extended', 'dtc', 'record', 'memory']],
+  [0x1a, ['extended-list', 'record']],
+  [0x42, ['wwh-list', 'group', 'statusMask', 'severityMask']],
+  [0x55, ['wwh-permanent', 'group']],
+  [0x56, ['readiness', 'group', 'readiness']],
+])
+
+const nameOf = subFunctionNamer(0x19)
 
 /** A three-byte code at `at`, with the byte after it as status when asked for. */
 function recordAt(payload: Uint8Array, at: number, withStatus: boolean): DtcRecord {
@@ -104,12 +81,13 @@ function recordAt(payload: Uint8Array, at: number, withStatus: boolean): DtcReco
 function request(payload: Uint8Array): Meaning {
   const subFunction = subFunctionOf(payload, nameOf)
   if (subFunction === undefined) return tooShort(2)
-  const type = TYPES[subFunction.value]
+  const type = TYPES.get(subFunction.value)
   if (type === undefined) return { subFunction }
+  const [, ...asked] = type
   const values: Record<string, number> = {}
   let dtcs: readonly DtcRecord[] | undefined
   let at = 2
-  for (const ask of type.asks) {
+  for (const ask of asked) {
     const size = ask === 'dtc' ? 3 : 1
     if (at + size > payload.length) return { subFunction, values, ...tooShort(at + size) }
     if (ask === 'dtc') dtcs = [recordAt(payload, at, false)]
@@ -136,38 +114,87 @@ function records(
 function response(payload: Uint8Array): Meaning {
   const subFunction = subFunctionOf(payload, nameOf)
   if (subFunction === undefined) return tooShort(2)
-  const type = TYPES[subFunction.value]
-  return type === undefined ? { subFunction } : LAYOUTS[type.layout](payload, subFunction)
+  const type = TYPES.get(subFunction.value)
+  return type === undefined ? { subFunction } : LAYOUTS[type[0]](payload, subFunction)
 }
 
 type LayoutReader = (payload: Uint8Array, subFunction: SubFunction) => Meaning
 
-/** A list of records behind a head whose byte at `mask` is the availability mask. */
+/** What stands between `59 xx` and the records, byte by byte. */
+type Head =
+  | 'availability'
+  | 'memory'
+  | 'group'
+  | 'severityAvailability'
+  | 'format'
+  | 'readinessGroup'
+  | 'record'
+
+const HEAD_VALUES: Readonly<Record<Exclude<Head, 'availability'>, string>> = {
+  memory: 'memorySelection',
+  group: 'functionalGroup',
+  severityAvailability: 'severityAvailability',
+  format: 'formatIdentifier',
+  readinessGroup: 'readinessGroup',
+  record: 'recordNumber',
+}
+
+function headOf(payload: Uint8Array, head: readonly Head[]): Meaning {
+  const values: Record<string, number> = {}
+  const texts: Record<string, string> = {}
+  let availability: number | undefined
+  head.forEach((what, index) => {
+    const byte = payload[2 + index] as number
+    if (what === 'availability') availability = byte
+    else values[HEAD_VALUES[what]] = byte
+    if (what === 'group') texts.functionalGroup = nameOfFunctionalGroup(byte)
+    if (what === 'format') texts.format = DTC_FORMATS.get(byte) ?? 'ISOSAEReserved'
+  })
+  return {
+    ...(availability === undefined ? {} : { availability }),
+    ...(Object.keys(values).length === 0 ? {} : { values }),
+    ...(Object.keys(texts).length === 0 ? {} : { texts }),
+  }
+}
+
+/** A list of records of `size` bytes behind a head. */
 function list(
-  mask: number,
-  from: number,
+  head: readonly Head[],
   size: number,
   read: (payload: Uint8Array, at: number) => DtcRecord,
 ): LayoutReader {
+  const from = 2 + head.length
   return (payload, subFunction) => {
-    const availability = payload[mask]
-    if (availability === undefined || payload.length < from) return { subFunction, ...tooShort(from) }
-    return { subFunction, availability, ...records(payload, from, size, (at) => read(payload, at)) }
+    if (payload.length < from) return { subFunction, ...tooShort(from) }
+    return {
+      subFunction,
+      ...headOf(payload, head),
+      ...records(payload, from, size, (at) => read(payload, at)),
+    }
   }
 }
 
 const withStatus = (payload: Uint8Array, at: number): DtcRecord => recordAt(payload, at, true)
 
-/** One code with its status, then records whose lengths the message does not state. */
-function detail(from: number): LayoutReader {
-  return (payload, subFunction) =>
-    payload.length < from + 4
-      ? { subFunction, ...tooShort(from + 4) }
-      : {
-          subFunction,
-          dtcs: [recordAt(payload, from, true)],
-          ...(payload.length > from + 4 ? { values: { recordNumber: payload[from + 4] as number } } : {}),
-        }
+/** One code with its status behind a head, then its records. */
+function detail(head: readonly Head[], kind: 'snapshot' | 'extended'): LayoutReader {
+  const from = 2 + head.length
+  return (payload, subFunction) => {
+    if (payload.length < from + 4) return { subFunction, ...tooShort(from + 4) }
+    const dtc = recordAt(payload, from, true)
+    const number = payload[from + 4]
+    const { values, ...rest } = headOf(payload, head)
+    const meaning = { subFunction, ...rest, dtcs: [dtc] }
+    if (number === undefined) return values === undefined ? meaning : { ...meaning, values }
+    return {
+      ...meaning,
+      values: { ...values, recordNumber: number },
+      records:
+        kind === 'snapshot'
+          ? snapshots(payload, from + 4, dtc.code, standardLength)
+          : extendedData(payload, from + 4, dtc.code),
+    }
+  }
 }
 
 const LAYOUTS: Readonly<Record<Layout, LayoutReader>> = {
@@ -175,12 +202,11 @@ const LAYOUTS: Readonly<Record<Layout, LayoutReader>> = {
     if (payload.length < 6) return { subFunction, ...tooShort(6) }
     return {
       subFunction,
-      availability: payload[2] as number,
+      ...headOf(payload, ['availability', 'format']),
       dtcCount: ((payload[4] as number) << 8) | (payload[5] as number),
-      values: { formatIdentifier: payload[3] as number },
     }
   },
-  list: list(2, 3, 4, withStatus),
+  list: list(['availability'], 4, withStatus),
   identification: (payload, subFunction) => {
     const byCode = new Map<string, DtcRecord & { records: number[] }>()
     const read = records(payload, 2, 4, (at) => recordAt(payload, at, false))
@@ -192,19 +218,25 @@ const LAYOUTS: Readonly<Record<Layout, LayoutReader>> = {
     })
     return { subFunction, ...read, dtcs: [...byCode.values()] }
   },
-  detail: detail(2),
+  snapshot: detail([], 'snapshot'),
+  extended: detail([], 'extended'),
   stored: (payload, subFunction) => {
     const number = payload[2]
     if (number === undefined) return { subFunction, ...tooShort(3) }
+    const stored = storedData(payload, standardLength)
     return {
       subFunction,
       values: { recordNumber: number },
-      ...(payload.length >= 7 ? { dtcs: [recordAt(payload, 3, true)] } : {}),
+      ...(stored.codesAt.length === 0
+        ? {}
+        : { dtcs: stored.codesAt.map((at) => recordAt(payload, at, true)) }),
+      records: stored.records,
     }
   },
-  severity: list(2, 3, 6, (payload, at) => ({
+  severity: list(['availability'], 6, (payload, at) => ({
     ...recordAt(payload, at + 2, true),
     severity: payload[at] as number,
+    functionalUnit: payload[at + 1] as number,
   })),
   counters: (payload, subFunction) => ({
     subFunction,
@@ -216,21 +248,24 @@ const LAYOUTS: Readonly<Record<Layout, LayoutReader>> = {
   'by-record': (payload, subFunction) => {
     const number = payload[2]
     if (number === undefined) return { subFunction, ...tooShort(3) }
-    return {
-      subFunction,
-      values: { recordNumber: number },
-      ...(payload.length >= 7 ? { dtcs: [recordAt(payload, 3, true)] } : {}),
-    }
+    const meaning = { subFunction, values: { recordNumber: number } }
+    if (payload.length < 7) return meaning
+    return { ...meaning, dtcs: [recordAt(payload, 3, true)], records: extendedDataByRecord(payload) }
   },
-  'user-list': list(3, 4, 4, withStatus),
-  'user-detail': detail(3),
-  'extended-list': list(2, 4, 4, withStatus),
-  'wwh-list': list(3, 6, 5, (payload, at) => ({
+  'user-list': list(['memory', 'availability'], 4, withStatus),
+  'user-snapshot': detail(['memory'], 'snapshot'),
+  'user-extended': detail(['memory'], 'extended'),
+  'extended-list': (payload, subFunction) =>
+    // The record number is left out when no code has such a record.
+    payload.length === 3
+      ? { subFunction, ...headOf(payload, ['availability']), dtcs: [] }
+      : list(['availability', 'record'], 4, withStatus)(payload, subFunction),
+  'wwh-list': list(['group', 'availability', 'severityAvailability', 'format'], 5, (payload, at) => ({
     ...recordAt(payload, at + 1, true),
     severity: payload[at] as number,
   })),
-  'wwh-permanent': list(3, 5, 4, withStatus),
-  readiness: list(3, 6, 4, withStatus),
+  'wwh-permanent': list(['group', 'availability', 'format'], 4, withStatus),
+  readiness: list(['group', 'availability', 'format', 'readinessGroup'], 4, withStatus),
 }
 
 export const readDtcInformation: ServiceReader = { request, response }

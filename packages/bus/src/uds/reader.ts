@@ -18,6 +18,13 @@ export function hexWord(value: number): string {
   return value.toString(16).toUpperCase().padStart(4, '0')
 }
 
+/** Lower-case hex of the bytes from `from` up to but not including `to`. */
+export function hexBytes(payload: Uint8Array, from: number, to: number = payload.length): string {
+  let text = ''
+  for (let at = from; at < to; at++) text += (payload[at] as number).toString(16).padStart(2, '0')
+  return text
+}
+
 /** The big-endian 16-bit number at `at`; the caller has checked the length. */
 export function word(payload: Uint8Array, at: number): number {
   return ((payload[at] as number) << 8) | (payload[at + 1] as number)

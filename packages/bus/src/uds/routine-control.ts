@@ -1,9 +1,10 @@
 /** @module 31 RoutineControl (ISO 14229-1). */
 
 import type { Meaning } from '../message/types.ts'
-import { hexWord, identifier, namer, type ServiceReader, subFunctionOf, tooShort, word } from './reader.ts'
+import { hexWord, identifier, type ServiceReader, subFunctionOf, tooShort, word } from './reader.ts'
+import { subFunctionNamer } from './sub-functions.ts'
 
-const name = namer({ 1: 'startRoutine', 2: 'stopRoutine', 3: 'requestRoutineResults' })
+const name = subFunctionNamer(0x31)
 
 /** Routine identifiers ISO 14229-1 Annex F names (from memory). */
 const ROUTINES: Readonly<Record<number, string>> = {

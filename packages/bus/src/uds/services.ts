@@ -4,6 +4,8 @@
  * Source: `uds/message/service_identifiers.py` of mdabrowski1990/uds (MIT), names as in ISO 14229-1.
  */
 
+import type { Edition } from './sub-functions.ts'
+
 /** A service of ISO 14229-1. */
 export interface UdsService {
   readonly sid: number
@@ -12,7 +14,7 @@ export interface UdsService {
   /** The byte after the service is a sub-function whose bit 7 suppresses the positive response. */
   readonly hasSubFunction: boolean
   /** Edition that has it, when not all have. */
-  readonly edition?: string
+  readonly edition?: Edition
 }
 
 const ROWS: readonly UdsService[] = [

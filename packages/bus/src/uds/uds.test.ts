@@ -63,7 +63,90 @@ describe('each service', () => {
     ['22 answer of a maker', '62010100ff', { dids: [{ did: '0101', name: 'VehicleManufacturerSpecific' }] }],
     ['27 seed', '2701', sub(1, 'requestSeed')],
     ['27 key: only the level is read', '2702a1b2c3d4', sub(2, 'sendKey')],
-    ['28 silence', '280301', { ...sub(3, 'disableRxAndTx'), values: { communicationType: 1 } }],
+    [
+      '28 silence',
+      '280301',
+      {
+        ...sub(3, 'disableRxAndTx'),
+        values: { communicationType: 1 },
+        texts: { messages: 'normalCommunicationMessages', network: 'this unit and its networks' },
+      },
+    ],
+    [
+      '28 silence of one network behind a gateway',
+      '2804230012',
+      {
+        ...sub(4, 'enableRxAndDisableTxWithEnhancedAddressInformation'),
+        values: { communicationType: 0x23, nodeIdentification: 0x12 },
+        texts: {
+          messages: 'networkManagementCommunicationMessages and normalCommunicationMessages',
+          network: 'network 2',
+        },
+      },
+    ],
+    ['23 memory', '2324000102030010', { values: { memoryAddress: 0x00010203, memorySizeBytes: 0x0010 } }],
+    ['23 shorter than its format says', '23240001', { problems: ['fewer than 8 bytes'] }],
+    [
+      '2A periodic identifiers',
+      '2a0105',
+      {
+        dids: [{ did: 'F205', name: 'periodicDataIdentifier' }],
+        texts: { transmissionMode: 'sendAtSlowRate' },
+      },
+    ],
+    [
+      '2C defined from two sources',
+      '2c01f30001000102c00b0101',
+      {
+        ...sub(1, 'defineByIdentifier'),
+        dids: [
+          { did: 'F300', name: 'DynamicallyDefinedDataIdentifier' },
+          { did: '0100', name: 'VehicleManufacturerSpecific' },
+          { did: 'C00B', name: 'VehicleManufacturerSpecific' },
+        ],
+      },
+    ],
+    [
+      '2F control',
+      '2f010103a5',
+      {
+        dids: [{ did: '0101', name: 'VehicleManufacturerSpecific' }],
+        texts: { control: 'shortTermAdjustment' },
+      },
+    ],
+    [
+      '87 fixed bit rate',
+      '870112',
+      { ...sub(1, 'verifyModeTransitionWithFixedParameter'), values: { linkBitsPerSecond: 500_000 } },
+    ],
+    [
+      '22 answer with the supply voltage as F442',
+      '62f44230d4',
+      {
+        dids: [{ did: 'F442', name: 'OBDDataIdentifier' }],
+        values: { controlModuleVolts: 12.5 },
+      },
+    ],
+    [
+      '22 answer: an identifier behind data of known length is certain',
+      '62f44230d4f187413142',
+      {
+        dids: [
+          { did: 'F442', name: 'OBDDataIdentifier' },
+          { did: 'F187', name: 'vehicleManufacturerSparePartNumberDataIdentifier' },
+        ],
+        values: { controlModuleVolts: 12.5 },
+        texts: { vehicleManufacturerSparePartNumberDataIdentifier: 'A1B' },
+      },
+    ],
+    [
+      '22 answer with the active session',
+      '62f18603',
+      {
+        dids: [{ did: 'F186', name: 'ActiveDiagnosticSessionDataIdentifier' }],
+        texts: { activeSession: 'extendedDiagnosticSession' },
+      },
+    ],
     ['28 too short', '2803', { ...sub(3, 'disableRxAndTx'), problems: ['fewer than 3 bytes'] }],
     ['29 only the task is read', '2901a1b2', sub(1, 'verifyCertificateUnidirectional')],
     ['2E only the identifier is read', '2ef190a1b2', { dids: [{ did: 'F190', name: 'VINDataIdentifier' }] }],

@@ -149,6 +149,7 @@ function compareShift(a: SenderMeasurement, b: SenderMeasurement): RemoteReason[
       params: { originalHz: a.deviationHz ?? 0, newHz: b.deviationHz ?? 0, percent: percent(deviation) },
     },
   ]
+  if (a.symbolRate === null && b.symbolRate === null) return [...reasons, compareTiming(a, b)]
   if (a.symbolRate === null || b.symbolRate === null)
     return [...reasons, { code: 'symbol-rate-unknown', points: 'unsure', side: 'both', params: {} }]
   const rate = shareApart(a.symbolRate, b.symbolRate)

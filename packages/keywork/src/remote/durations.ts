@@ -126,68 +126,14 @@ function middleMean(values: readonly number[]): number {
   return middle.reduce((sum, value) => sum + value, 0) / middle.length
 }
 
-/** A symbol length and how well the durations are whole multiples of it. */
-export interface SymbolUnit {
-  readonly us: number
-  /** Share of the durations within a quarter of a symbol of a multiple from 1 to 12. */
-  readonly fit: number
-  /** Usual distance from the multiple, in symbols. */
-  readonly error: number
-}
-
-const MOST_SYMBOLS = 12
-/** Durations the fit looks at: an odd stride through more than that. */
-const MOST_FITTED = 999
-const WITHIN = 0.25
-
-/**
- * The longest symbol of which the durations are whole multiples; null with fewer than 6 durations. Candidates are
- * the shortest common group and its halves, thirds and quarters, each fitted by least squares.
- */
-export function symbolUnit(durationsUs: readonly number[], jitterUs: number): SymbolUnit | null {
-  if (durationsUs.length < 6) return null
-  const every = Math.ceil(durationsUs.length / MOST_FITTED) | 1
-  const durations = every === 1 ? durationsUs : durationsUs.filter((_, at) => at % every === 0)
-  const clusters = clusterDurations(durations, jitterUs)
-  const common = clusters.filter((cluster) => cluster.count >= 0.04 * durations.length)
-  const shortest = common.reduce((least, cluster) => Math.min(least, cluster.us), Infinity)
-  if (!Number.isFinite(shortest)) return null
-  let best: SymbolUnit | null = null
-  for (const part of [1, 2, 3, 4]) {
-    const unit = fitUnit(durations, shortest / part)
-    // A finer grid always fits better; it must do so clearly, and still be coarser than the jitter.
-    if (
-      best === null ||
-      (unit.us > 4 * jitterUs && unit.error < 0.5 * best.error && unit.fit > best.fit + 0.1)
-    )
-      best = unit
-  }
-  return best
-}
-
-function fitUnit(durationsUs: readonly number[], start: number): SymbolUnit {
-  let unit = start
-  for (let pass = 0; pass < 5; pass += 1) {
-    let top = 0
-    let bottom = 0
-    for (const us of durationsUs) {
-      const symbols = Math.round(us / unit)
-      if (symbols < 1 || symbols > MOST_SYMBOLS || Math.abs(us / unit - symbols) > WITHIN) continue
-      top += us * symbols
-      bottom += symbols * symbols
-    }
-    if (bottom === 0) break
-    unit = top / bottom
-  }
-  let fits = 0
-  const errors: number[] = []
-  for (const us of durationsUs) {
-    const symbols = Math.round(us / unit)
-    if (symbols < 1 || symbols > MOST_SYMBOLS) continue
-    const error = Math.abs(us / unit - symbols)
-    errors.push(error)
-    if (error <= WITHIN) fits += 1
-  }
-  errors.sort((a, b) => a - b)
-  return { us: unit, fit: fits / durationsUs.length, error: errors[errors.length >> 1] ?? 0.5 }
+/** Durations that belong to none of the groups. */
+export function strayCount(
+  clusters: readonly CountedCluster[],
+  durations: readonly number[],
+  jitterUs: number,
+): number {
+  let stray = 0
+  for (const us of durations)
+    if (!clusters.some((cluster) => Math.abs(us - cluster.us) < 0.12 * cluster.us + 2 * jitterUs)) stray += 1
+  return stray
 }

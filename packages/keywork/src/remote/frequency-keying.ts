@@ -2,8 +2,8 @@
 
 import { meanTone, toneOf } from './amplitude-keying.ts'
 import type { Channel } from './channel.ts'
-import { type SymbolUnit, symbolUnit } from './durations.ts'
 import { crossings, type Run, tidyRuns } from './envelope.ts'
+import { type SymbolUnit, symbolUnit } from './symbol-unit.ts'
 import type { Tones } from './tones.ts'
 
 /** Durations on each tone in microseconds, the tones from the channel's middle, and the symbol. */
@@ -30,7 +30,7 @@ export function twoToneRuns(channel: Channel, runs: readonly Run[], tones: Tones
   const highUs = durations(true)
   const lowUs = durations(false)
   const jitterUs = us * Math.max(0.5, window / 8)
-  const unit = symbolUnit([...highUs, ...lowUs], jitterUs)
+  const unit = symbolUnit(highUs, lowUs, jitterUs)
   const margin = window / 2 + edge
   return {
     highUs,

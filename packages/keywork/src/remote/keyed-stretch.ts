@@ -2,6 +2,7 @@
 
 import { onOffRuns } from './amplitude-keying.ts'
 import { type Channel, channelGain, noiseShare, openChannel } from './channel.ts'
+import { clusterDurations, strayCount } from './durations.ts'
 import { type Envelope, envelopeOf, type Run, runsUp, tidyRuns } from './envelope.ts'
 import { type TwoToneRuns, twoToneRuns } from './frequency-keying.ts'
 import type { LevelMap } from './level-map.ts'
@@ -46,10 +47,14 @@ const HALF_WIDTH_EXTRA_HZ = 8_000
 const CLEAR_TONES = 2
 const LEAST_CHANGES = 10
 const CHANGES_PER_RUN = 3
+const KEPT_CHANGES = 0.5
 const LEAST_TONE_SHARE = 0.08
 /** With a grid that nearly all spans keep to, less clear tones will do. */
 const GRID_TONES = 1.6
 const GRID_FIT = 0.85
+const VERY_CLEAR_TONES = 3
+const MOST_KINDS = 4
+const MOST_STRAY = 0.1
 const LEAST_INDEX = 0.35
 const LEAST_LONGER = 0.02
 const LEAST_PULSES = 6
@@ -104,7 +109,7 @@ function tryTonePair(
   const onGrid = runs.unit !== null && runs.unit.fit >= GRID_FIT
   const carrierHz = (runs.lowHz + runs.highHz) / 2
   return {
-    modulation: onGrid && !isRipple(runs) ? '2-FSK' : 'unsure',
+    modulation: (onGrid || isRegular(runs)) && !isRipple(runs) ? '2-FSK' : 'unsure',
     carrierHz,
     tonesHz: [runs.lowHz, runs.highHz],
     pulsesUs: runs.highUs,
@@ -138,24 +143,32 @@ function tryChannel(
   )
   if (runs.length === 0) return null
   const steady = tidyRuns(runs, SHORTEST_GAP_SECONDS * channel.rateHz)
-  const tones = clearestTones(channel, steady, edge)
-  const twoTone = tones === null ? null : twoTones(channel, envelope, steady, tones, edge)
+  let twoTone: ReturnType<typeof twoTones> = null
+  for (const tones of candidateTones(channel, steady, edge)) {
+    const measured = twoTones(channel, envelope, steady, tones, edge)
+    if (measured?.modulation === '2-FSK' || twoTone === null) twoTone = measured
+    if (twoTone?.modulation === '2-FSK') break
+  }
   const base = { channelHalfWidthHz: half, bandNoise: quietPower(channel, envelope, runs, edge) }
   return twoTone === null ? onOff(channel, envelope, runs, edge, base) : { ...twoTone, ...base }
 }
 
-/** Tries averages from two values to half a millisecond and keeps the one that tells two tones apart best. */
-function clearestTones(channel: Channel, runs: readonly Run[], edge: number): Tones | null {
-  let best: Tones | null = null
+/** Two tones at averages from two values to half a millisecond, the clearest first. */
+function candidateTones(channel: Channel, runs: readonly Run[], edge: number): readonly Tones[] {
+  const found: Tones[] = []
   let track = doubleWindow(trackPhase(channel, runs, edge))
   for (; track.window / channel.rateHz < LONGEST_WINDOW_SECONDS; track = doubleWindow(track)) {
     const tones = splitTones(track)
     if (tones === null) break
+    if (tones.separation < GRID_TONES) continue
     if (tones.changes < Math.max(LEAST_CHANGES, CHANGES_PER_RUN * tones.runs)) continue
     if (tones.highShare < LEAST_TONE_SHARE || tones.highShare > 1 - LEAST_TONE_SHARE) continue
-    if (best === null || tones.separation > best.separation) best = tones
+    found.push(tones)
   }
-  return best
+  // An average longer than the symbols loses changes; what it sees then is the content, not the tones.
+  const most = found.reduce((all, tones) => Math.max(all, tones.changes), 0)
+  const kept = found.filter((tones) => tones.changes >= KEPT_CHANGES * most)
+  return kept.toSorted((a, b) => b.separation - a.separation)
 }
 
 type Common = Pick<KeyedStretch, 'channelHalfWidthHz' | 'bandNoise'>
@@ -167,16 +180,18 @@ function twoTones(
   tones: Tones,
   edge: number,
 ): Omit<KeyedStretch, keyof Common> | null {
-  if (tones.separation < GRID_TONES) return null
   const measured = twoToneRuns(channel, runs, tones, edge)
+  if (measured.highHz <= measured.lowHz || measured.highUs.length + measured.lowUs.length < LEAST_CHANGES / 2)
+    return null
   const onGrid = measured.unit !== null && measured.unit.fit >= GRID_FIT
   if (tones.separation < CLEAR_TONES && !onGrid) return null
+  const keyed = onGrid || (tones.separation > VERY_CLEAR_TONES && isRegular(measured))
   if (isRipple(measured)) return null
   const carrier = (measured.lowHz + measured.highHz) / 2
   const deviation = (measured.highHz - measured.lowHz) / 2
   const gain = (channelGain(channel, carrier - deviation) + channelGain(channel, carrier + deviation)) / 2
   return {
-    modulation: onGrid ? '2-FSK' : 'unsure',
+    modulation: keyed ? '2-FSK' : 'unsure',
     carrierHz: channel.offsetHz + carrier,
     tonesHz: [channel.offsetHz + measured.lowHz, channel.offsetHz + measured.highHz],
     pulsesUs: measured.highUs,
@@ -189,6 +204,16 @@ function twoTones(
       weight: run.to - run.from,
     })),
   }
+}
+
+/** Few kinds of duration and next to none beside them: a coder's pulse widths, though on no common grid. */
+function isRegular({ highUs, lowUs, jitterUs }: TwoToneRuns): boolean {
+  const highs = clusterDurations(highUs, jitterUs)
+  const lows = clusterDurations(lowUs, jitterUs)
+  const stray = strayCount(highs, highUs, jitterUs) + strayCount(lows, lowUs, jitterUs)
+  return (
+    Math.max(highs.length, lows.length) <= MOST_KINDS && stray < MOST_STRAY * (highUs.length + lowUs.length)
+  )
 }
 
 /**

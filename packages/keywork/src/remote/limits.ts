@@ -16,8 +16,8 @@ export const LEAST_SNR_DB = 6
 export const MOST_CLIPPED = 0.9
 /** Quiet that is clipped too leaves no room for a signal. */
 const MOST_QUIET_CLIPPED = 0.1
-/** A further sender with this share of the strongest's energy could be the remote as well. */
-const RIVAL_ENERGY = 0.5
+/** A further sender with this share of the strongest's weight could be the remote as well. */
+const RIVAL_WEIGHT = 0.5
 const FEW_SPANS = 6
 
 /** Collects the limits of the strongest sender. `overlapped`: another keyed sender lies over it. */
@@ -38,7 +38,7 @@ export function limitsOf(
   if (measured.clippedShare > MOST_CLIPPED || quietClipped(context) > MOST_QUIET_CLIPPED)
     limits.push('clipped')
   if (overlapped || (main.modulation === 'OOK' && looksMixed(timing))) limits.push('foreign-on-top')
-  if (others.some((other) => other.energy > RIVAL_ENERGY * main.energy)) limits.push('several-senders')
+  if (others.some((other) => other.weight > RIVAL_WEIGHT * main.weight)) limits.push('several-senders')
   if (main.modulation === 'unsure' && spansOf(main).length < FEW_SPANS) limits.push('few-pulses')
   return limits
 }

@@ -17,8 +17,8 @@ import { groupSenders, type Sender, spansOf } from './senders.ts'
 import type { LimitCode, MeasuredRemote, RemoteFinding, SenderMeasurement } from './types.ts'
 
 const SOME_CLIPPED = 0.05
-/** Share of the strongest sender's energy from which a further one is named. */
-const NAMED_ENERGY = 0.02
+/** Share of the strongest sender's weight from which a further one is named. */
+const NAMED_WEIGHT = 0.02
 const LEAST_SAMPLES = 512
 const LOWEST_RATE_HZ = 10_000
 const HIGHEST_RATE_HZ = 100e6
@@ -46,7 +46,7 @@ export function measureRemote(iq: IqSamples, setting: RecordingSetting): Measure
   const context: MeasuringContext = { iq, source, map, active, quiet, setting, rails }
   const timing = timingOf(main)
   const sender = measureSender(context, main, timing)
-  const others = rest.filter((other) => other.energy > NAMED_ENERGY * main.energy && speaks(other))
+  const others = rest.filter((other) => other.weight > NAMED_WEIGHT * main.weight && speaks(other))
   const limits = limitsOf(context, main, timing, sender, others, overlapping(main))
   findings.push(...limits.map((code) => findingOf(code, limitParams(sender, code))))
   findings.push(...senderFindings(sender, others, limits))

@@ -1,8 +1,9 @@
 /** @module A sender's durations over all its stretches: groups, symbol length, and the pause that parts its bursts. */
 
 import { pauseSeconds } from './bursts.ts'
-import { type CountedCluster, clusterDurations, type SymbolUnit, symbolUnit } from './durations.ts'
+import { type CountedCluster, clusterDurations, strayCount } from './durations.ts'
 import type { Sender } from './senders.ts'
+import { type SymbolUnit, symbolUnit } from './symbol-unit.ts'
 
 /** Durations of one sender in microseconds. */
 export interface SenderTiming {
@@ -18,8 +19,8 @@ export interface SenderTiming {
   readonly onGrid: boolean
 }
 
-const OOK_GRID_FIT = 0.9
-const OOK_GRID_ERROR = 0.12
+const GRID_FIT = 0.88
+const GRID_ERROR = 0.1
 
 /** Puts a sender's durations together. */
 export function timingOf(sender: Sender): SenderTiming {
@@ -27,18 +28,18 @@ export function timingOf(sender: Sender): SenderTiming {
   const jitterUs = Math.max(...sender.stretches.map((stretch) => stretch.jitterUs))
   const pulsesUs = sender.stretches.flatMap((stretch) => stretch.pulsesUs)
   const gapsUs = sender.stretches.flatMap((stretch) => stretch.gapsUs).filter((us) => us < pause * 1e6)
-  const unit = symbolUnit([...pulsesUs, ...gapsUs], jitterUs)
+  const pulses = clusterDurations(pulsesUs, jitterUs)
+  const gaps = clusterDurations(gapsUs, jitterUs)
+  const unit = symbolUnit(pulsesUs, gapsUs, jitterUs, pulses, gaps)
   return {
     pulsesUs,
     gapsUs,
     jitterUs,
     pauseSeconds: pause,
-    pulses: clusterDurations(pulsesUs, jitterUs),
-    gaps: clusterDurations(gapsUs, jitterUs),
+    pulses,
+    gaps,
     unit,
-    onGrid:
-      unit !== null &&
-      (sender.modulation === '2-FSK' || (unit.fit >= OOK_GRID_FIT && unit.error <= OOK_GRID_ERROR)),
+    onGrid: unit !== null && unit.fit >= GRID_FIT && unit.error <= GRID_ERROR,
   }
 }
 
@@ -49,21 +50,11 @@ const MOST_STRAY = 0.15
 
 /** Many kinds of pulse off any grid, or many durations of no kind: two senders in one channel. */
 export function looksMixed(timing: SenderTiming): boolean {
-  const { pulses, gaps, pulsesUs, gapsUs, jitterUs } = timing
+  const { pulses, gaps, pulsesUs, gapsUs, jitterUs, onGrid } = timing
+  if (onGrid) return false
   const kinds = pulses.filter((cluster) => cluster.count >= KIND_SHARE * pulsesUs.length).length
   const stray =
     (strayCount(pulses, pulsesUs, jitterUs) + strayCount(gaps, gapsUs, jitterUs)) /
     Math.max(1, pulsesUs.length + gapsUs.length)
-  return (kinds >= MANY_KINDS && !timing.onGrid) || stray > MOST_STRAY
-}
-
-function strayCount(
-  clusters: readonly CountedCluster[],
-  durations: readonly number[],
-  jitterUs: number,
-): number {
-  let stray = 0
-  for (const us of durations)
-    if (!clusters.some((cluster) => Math.abs(us - cluster.us) < 0.12 * cluster.us + 2 * jitterUs)) stray += 1
-  return stray
+  return kinds >= MANY_KINDS || stray > MOST_STRAY
 }

@@ -1,7 +1,8 @@
 /** @module Puts the stretches of one sender together, by carrier and by pulse width. */
 
-import { type CountedCluster, clusterDurations, symbolUnit } from './durations.ts'
+import { type CountedCluster, clusterDurations } from './durations.ts'
 import type { KeyedStretch, Modulation, UpSpan } from './keyed-stretch.ts'
+import { symbolUnit } from './symbol-unit.ts'
 
 /** All stretches of one sender. */
 export interface Sender {
@@ -9,6 +10,8 @@ export interface Sender {
   readonly stretches: readonly KeyedStretch[]
   /** Power times time up. */
   readonly energy: number
+  /** What the strongest is chosen by: power times the root of the time up, as the remote is near, not long-winded. */
+  readonly weight: number
   readonly carrierHz: number
   readonly power: number
 }
@@ -22,7 +25,7 @@ const SAME_DEVIATION = 0.3
 const FEW_PULSES = 6
 const SAME_LEVEL = 4
 
-/** Groups stretches; the sender with most energy first. */
+/** Groups stretches; the weightiest sender first. */
 export function groupSenders(stretches: readonly KeyedStretch[]): readonly Sender[] {
   const groups: KeyedStretch[][] = []
   for (const stretch of stretches.toSorted((a, b) => energyOf(b) - energyOf(a))) {
@@ -30,7 +33,7 @@ export function groupSenders(stretches: readonly KeyedStretch[]): readonly Sende
     if (group === undefined) groups.push([stretch])
     else group.push(stretch)
   }
-  return groups.map(senderOf).toSorted((a, b) => b.energy - a.energy)
+  return groups.map(senderOf).toSorted((a, b) => b.weight - a.weight)
 }
 
 function senderOf(members: readonly KeyedStretch[]): Sender {
@@ -41,12 +44,14 @@ function senderOf(members: readonly KeyedStretch[]): Sender {
     members.reduce((sum, member) => sum + (member.modulation === modulation ? energyOf(member) : 0), 0)
   const modulation = of('unsure') > 0.5 * energy ? 'unsure' : of('2-FSK') > 0 ? '2-FSK' : 'OOK'
   const own = members.filter((member) => member.modulation === modulation || member.modulation === 'unsure')
+  const power = mean((member) => member.power)
   return {
     modulation,
+    weight: Math.sqrt(energy * power),
     stretches: own.toSorted((a, b) => startOf(a) - startOf(b)),
     energy,
     carrierHz: mean((member) => member.carrierHz),
-    power: mean((member) => member.power),
+    power,
   }
 }
 
@@ -74,7 +79,7 @@ function sameShift(a: KeyedStretch, b: KeyedStretch): boolean {
     return (high - low) / 2
   }
   const unit = (stretch: KeyedStretch): number =>
-    symbolUnit([...stretch.pulsesUs, ...stretch.gapsUs], stretch.jitterUs)?.us ?? 0
+    symbolUnit(stretch.pulsesUs, stretch.gapsUs, stretch.jitterUs)?.us ?? 0
   return near(deviation(a), deviation(b), SAME_DEVIATION) && near(unit(a), unit(b), SAME_SYMBOL)
 }
 

@@ -12,6 +12,8 @@ export interface TimingDifference {
 
 /** A length is common when this share of its kind has it. */
 const COMMON_SHARE = 0.15
+/** A length that fewer have than this is a rare one and matches no common one. */
+const SEEN_SHARE = 0.1
 /** Lengths further apart than this are not the same length. */
 const MATCH = 0.16
 /**
@@ -22,10 +24,32 @@ const MOST_SHIFT_US = 14
 const MOST_SHIFT_SHARE = 0.08
 const SHIFT_STEPS = 7
 
-type Timing = Pick<SenderMeasurement, 'pulses' | 'gaps'>
+type Timing = Pick<SenderMeasurement, 'pulses' | 'gaps' | 'symbolRate'>
+
+/** Kinds of pulse and of gap from which a sender stores symbols back to back: which lengths occur is its content. */
+const MANY_KINDS = 3
+const SAME_RATE = 0.035
 
 /** Compares the lengths at the threshold shift that suits best. */
 export function timingDifference(a: Timing, b: Timing): TimingDifference {
+  const found = lengthDifference(a, b)
+  if (a.symbolRate === null || b.symbolRate === null) return found
+  const rates = Math.abs(a.symbolRate - b.symbolRate) / Math.max(a.symbolRate, b.symbolRate)
+  if (isBackToBack(a) && isBackToBack(b)) return { difference: rates, unmatched: null }
+  if (found.unmatched === 'original' || found.unmatched === 'new') {
+    // One recording's content lacks a length of the other's: the symbol both keep to decides.
+    if (rates > MATCH) return { difference: rates, unmatched: 'both' }
+    if (rates <= SAME_RATE && (isBackToBack(a) || isBackToBack(b)))
+      return { difference: found.difference, unmatched: null }
+  }
+  return found
+}
+
+function isBackToBack({ pulses, gaps }: Timing): boolean {
+  return pulses.length >= MANY_KINDS && gaps.length >= MANY_KINDS
+}
+
+function lengthDifference(a: Timing, b: Timing): TimingDifference {
   const shortest = Math.min(
     ...[a.pulses, a.gaps, b.pulses, b.gaps]
       .flat()
@@ -90,7 +114,9 @@ function oneWay(
   for (const cluster of from.filter(isCommon)) {
     const apart = Math.min(
       1,
-      ...to.map((other) => Math.abs(other.us - cluster.us) / Math.max(other.us, cluster.us)),
+      ...to
+        .filter((other) => other.share >= SEEN_SHARE)
+        .map((other) => Math.abs(other.us - cluster.us) / Math.max(other.us, cluster.us)),
     )
     if (apart > MATCH) unmatched = true
     else difference = Math.max(difference, apart)

@@ -2,10 +2,10 @@
 
 import { meanTone, toneOf } from './amplitude-keying.ts'
 import { type Channel, openChannel } from './channel.ts'
-import { symbolUnit } from './durations.ts'
 import { crossings, type Run, tidyRuns } from './envelope.ts'
 import type { TwoToneRuns } from './frequency-keying.ts'
 import type { SampleSource } from './sample-source.ts'
+import { symbolUnit } from './symbol-unit.ts'
 
 /** Tones nearer than this share one filter; the frequency itself tells them apart. */
 const LEAST_DISTANCE_HZ = 12_000
@@ -20,6 +20,8 @@ const LEAST_SIDE = 0.08
 const SUM_UP = 0.45
 const LEAST_UP = 0.93
 const HYSTERESIS = 0.25
+/** Spans on either tone without which a pair says nothing. */
+const LEAST_SPANS = 4
 
 /** What the pair says, in channel values of the lower tone's channel. */
 export interface TonePair {
@@ -58,7 +60,10 @@ export function testTonePair(
   }
   const up = upRuns(sum, low)
   if (up === null || !isComplementary(side, up)) return null
-  return { low, high, up, ...pairRuns(low, high, side, sum, up) }
+  const pair = { low, high, up, ...pairRuns(low, high, side, sum, up) }
+  const { highUs, lowUs, lowHz, highHz } = pair.runs
+  const placed = Math.abs(lowHz - tonesHz[0]) < distance / 4 && Math.abs(highHz - tonesHz[1]) < distance / 4
+  return placed && Math.min(highUs.length, lowUs.length) >= LEAST_SPANS ? pair : null
 }
 
 /** Where the sum of both tones is up; null when it is down for too much of the time between. */
@@ -120,7 +125,7 @@ function pairRuns(
       lowUs,
       lowHz: low.offsetHz + tone(low, lows),
       highHz: high.offsetHz + tone(high, highs),
-      unit: symbolUnit([...highUs, ...lowUs], us * 0.5),
+      unit: symbolUnit(highUs, lowUs, us * 0.5),
       jitterUs: us * 0.5,
     },
     amplitude: sorted[Math.floor(0.75 * sorted.length)] ?? 0,

@@ -87,7 +87,7 @@ function FloorForm({ onDone }: { readonly onDone: () => void }) {
         label={t('plan.battery')}
         value={battery}
         onChange={setBattery}
-        options={batteries.map((one) => [one, t(`battery.${one}`)])}
+        options={batteries.map((one) => [one, say(`battery.${one}`)])}
       />
     </RecordForm>
   )

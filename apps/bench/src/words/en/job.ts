@@ -38,9 +38,11 @@ export const jobWords = {
   'stops.untouched': 'Nothing has been changed: every key that started the car still does.',
   'stops.closed': 'The session is closed: what was taught is saved in the car.',
   'stops.same':
-    '{count, plural, one {Key {starts} starts the car as before} other {Keys {starts} start the car as before}}; nothing is dropped.',
-  'stops.more': 'Keys {starts} start the car; nothing is dropped.',
-  'stops.dropped': 'Of the keys here only {starts} start the car for certain; {dropped} may not.',
+    '{count, plural, one {Key {starts} starts} other {Keys {starts} start}} the car as before{absent, plural, =0 {; nothing is dropped.} one {; one key that is not here no longer does.} other {; # keys that are not here no longer do.}}',
+  'stops.more':
+    '{count, plural, one {Key {starts} starts} other {Keys {starts} start}} the car{absent, plural, =0 {; nothing is dropped.} one {; one key that is not here no longer does.} other {; # keys that are not here no longer do.}}',
+  'stops.dropped':
+    'Only {starts} are certain to start the car; {lost} may not{absent, plural, =0 {.} one {, nor one key that is not here.} other {, nor # keys that are not here.}}',
   'stops.stranded': 'No key here is certain to start the car.',
   'stops.not-rehearsed':
     'The teaching rule or its rehearsal is not on record, so this car is taken as replace-all: keys that are not here may stop working.',

@@ -55,13 +55,13 @@ export function ookDevice(random: Random, bandHz: number): Device {
 
 /** A remote that shifts its frequency. The shift fits the recorded band of 250 kS/s. */
 export function fskDevice(random: Random, bandHz: number): Device {
-  const manchester = random.chance(0.5)
+  const coding = random.pick(['manchester', 'nrz', 'manchester', 'nrz', 'pwm'] as const)
   const symbol = logBetween(random, 25, 600)
   const rate = 1e6 / symbol
   const deviationHz = Math.max(2000, Math.min(55_000, rate * logBetween(random, 0.45, 8)))
   return {
     modulation: '2-FSK',
-    coding: manchester ? { kind: 'manchester', half: symbol } : { kind: 'nrz', symbol },
+    coding: fskCoding(random, coding, symbol),
     carrierHz: bandHz + random.between(-25_000, 25_000),
     deviationHz,
     bits: random.whole(40, 120),
@@ -73,6 +73,13 @@ export function fskDevice(random: Random, bandHz: number): Device {
     chirpHz: 0,
     driftHz: random.between(-1500, 1500),
   }
+}
+
+function fskCoding(random: Random, kind: 'manchester' | 'nrz' | 'pwm', symbol: number): Coding {
+  if (kind === 'manchester') return { kind, half: symbol }
+  if (kind === 'nrz') return { kind, symbol }
+  const ratio = random.pick([2, 2.5, 3])
+  return { kind, short: symbol, long: ratio * symbol, period: (ratio + 1) * symbol }
 }
 
 /** Shortest length of a coding. */

@@ -1,0 +1,165 @@
+/**
+ * @module A fixed number of waiting entries, kept in columns of numbers and one store of payload bytes.
+ *
+ * Thousands of messages wait at any time. As objects they would be copied by the garbage collector again and again;
+ * in columns they are a few large arrays that are used over and over.
+ */
+
+import type { Heard } from '../addressing/heard.ts'
+import type { Finding, Where } from '../finding/index.ts'
+import type { RecordedTime } from '../frame/index.ts'
+import type { Assembled } from '../isotp/assembler.ts'
+import type { Incomplete } from '../isotp/incomplete.ts'
+import type { Received } from './present.ts'
+
+/** Entries in one segment. */
+export const SEGMENT_ENTRIES: number = 512
+/** Payloads longer than this are kept as they are, not copied into the store. */
+const MOST_STORED_BYTES = 1024
+const FIRST_STORE_BYTES = 8192
+/** Numbers per entry: start (seconds, nanoseconds, decimals), end (the same), place, expected bytes, payload place. */
+const NUMBERS = 9
+
+/** How a place is kept: as the object it was, as a line number, or as a byte offset. */
+const AS_OBJECT = 0
+const AS_LINE = 1
+const AS_OFFSET = 2
+
+/** A message on its way to the listener; `late` when a pause in it was longer than N_Cr. */
+export interface Waiting extends Received {
+  readonly late: Assembled['late']
+}
+
+/** What one entry needs beyond numbers, where it needs anything. */
+interface Rare {
+  readonly finding?: Finding
+  readonly late?: Assembled['late']
+  readonly incomplete?: Incomplete | undefined
+  readonly payload?: Uint8Array
+  readonly where?: Where
+}
+
+/** Up to `SEGMENT_ENTRIES` entries, taken out in the order they were put in. */
+export class Segment {
+  readonly #from: (Heard | undefined)[] = new Array(SEGMENT_ENTRIES)
+  readonly #numbers: Float64Array = new Float64Array(SEGMENT_ENTRIES * NUMBERS)
+  readonly #lengths: Int32Array = new Int32Array(SEGMENT_ENTRIES)
+  readonly #places: Uint8Array = new Uint8Array(SEGMENT_ENTRIES)
+  readonly #rare: Map<number, Rare> = new Map()
+  #store: Uint8Array = new Uint8Array(FIRST_STORE_BYTES)
+  #stored = 0
+  #end = 0
+  #next = 0
+
+  get isFull(): boolean {
+    return this.#end === SEGMENT_ENTRIES
+  }
+
+  get isEmpty(): boolean {
+    return this.#next === this.#end
+  }
+
+  /** Makes it new. */
+  clear(): void {
+    this.#stored = 0
+    this.#end = 0
+    this.#next = 0
+    this.#rare.clear()
+  }
+
+  /** Payload bytes of the entry that comes out next. */
+  get nextBytes(): number {
+    return this.#lengths[this.#next] as number
+  }
+
+  /** Puts a finding in; it waits with the messages of its sender. */
+  addFinding(from: Heard, finding: Finding): void {
+    this.#from[this.#end] = from
+    this.#lengths[this.#end] = 0
+    this.#rare.set(this.#end++, { finding })
+  }
+
+  /** Puts a message in; its bytes are copied, or kept when there are many. */
+  add(message: Waiting): void {
+    const { payload, where } = message
+    const entry = this.#end++
+    this.#from[entry] = message.from
+    this.#lengths[entry] = payload.length
+    const numbers = this.#numbers
+    const at = entry * NUMBERS
+    numbers[at] = message.startTime.seconds
+    numbers[at + 1] = message.startTime.nanoseconds
+    numbers[at + 2] = message.startTime.decimals
+    numbers[at + 3] = message.time.seconds
+    numbers[at + 4] = message.time.nanoseconds
+    numbers[at + 5] = message.time.decimals
+    numbers[at + 7] = message.expected
+    numbers[at + 8] = this.#stored
+    const place = placeOf(where)
+    this.#places[entry] = place
+    if (place !== AS_OBJECT) numbers[at + 6] = (place === AS_LINE ? where.line : where.byteOffset) as number
+    const isLong = payload.length > MOST_STORED_BYTES
+    if (!isLong) this.#keep(payload)
+    if (isLong || place === AS_OBJECT || message.incomplete !== undefined || message.late !== undefined) {
+      this.#rare.set(entry, {
+        late: message.late,
+        incomplete: message.incomplete,
+        ...(isLong ? { payload } : {}),
+        ...(place === AS_OBJECT ? { where } : {}),
+      })
+    }
+  }
+
+  /** Takes the oldest entry out: a message, or a finding with its sender. */
+  take(): Waiting | { readonly from: Heard; readonly finding: Finding } {
+    const entry = this.#next++
+    const from = this.#from[entry] as Heard
+    this.#from[entry] = undefined
+    const rare = this.#rare.size === 0 ? undefined : this.#rare.get(entry)
+    if (rare?.finding !== undefined) return { from, finding: rare.finding }
+    const at = entry * NUMBERS
+    const start = this.#numbers[at + 8] as number
+    return {
+      from,
+      payload: rare?.payload ?? this.#store.slice(start, start + (this.#lengths[entry] as number)),
+      expected: this.#numbers[at + 7] as number,
+      incomplete: rare?.incomplete,
+      startTime: this.#time(at),
+      time: this.#time(at + 3),
+      where: rare?.where ?? this.#where(entry),
+      late: rare?.late,
+    }
+  }
+
+  #time(at: number): RecordedTime {
+    return {
+      seconds: this.#numbers[at] as number,
+      nanoseconds: this.#numbers[at + 1] as number,
+      decimals: this.#numbers[at + 2] as number,
+    }
+  }
+
+  #where(entry: number): Where {
+    const place = this.#numbers[entry * NUMBERS + 6] as number
+    return this.#places[entry] === AS_LINE ? { line: place } : { byteOffset: place }
+  }
+
+  #keep(payload: Uint8Array): void {
+    const needed = this.#stored + payload.length
+    if (needed > this.#store.length) {
+      const larger = new Uint8Array(Math.max(needed, this.#store.length * 2))
+      larger.set(this.#store.subarray(0, this.#stored))
+      this.#store = larger
+    }
+    const store = this.#store
+    const start = this.#stored
+    for (let index = 0; index < payload.length; index++) store[start + index] = payload[index] as number
+    this.#stored = needed
+  }
+}
+
+function placeOf(where: Where): number {
+  if (where.part !== undefined) return AS_OBJECT
+  if (where.line !== undefined) return where.byteOffset === undefined ? AS_LINE : AS_OBJECT
+  return where.byteOffset === undefined ? AS_OBJECT : AS_OFFSET
+}
