@@ -78,7 +78,9 @@ export class RowReader {
         return `the identifier in column ${id.column + 1} has more than 11 bits but is not extended`
       frame.extended = flag
     }
-    frame.channel = this.#channelOf(cells, channel)
+    const name = this.#channelOf(cells, channel)
+    if (name === undefined) return `the channel in column ${(channel ?? 0) + 1} cannot be read`
+    frame.channel = name
     frame.direction = direction === undefined ? undefined : readDirection(cells.text(direction))
     frame.remote = remote !== undefined && readFlag(cells.text(remote)) === true
     frame.error = error !== undefined && readFlag(cells.text(error)) === true
@@ -156,12 +158,13 @@ export class RowReader {
     return ((cells.bytes[end - 1] ?? 0) | 0x20) === 0x78
   }
 
-  #channelOf(cells: Cells, column: number | undefined): string {
+  #channelOf(cells: Cells, column: number | undefined): string | undefined {
     if (column === undefined) return 'can0'
     const text = cells.text(column)
     const known = this.#channels.get(text)
     if (known !== undefined) return known
     const name = channelName(text)
+    if (name === undefined) return undefined
     if (this.#channels.size < 256) this.#channels.set(text, name)
     return name
   }

@@ -60,8 +60,14 @@ export function readDirection(text: string): 'received' | 'transmitted' | undefi
   return TRANSMITTED.has(word) ? 'transmitted' : undefined
 }
 
-/** The channel a cell names: a bare number n is `cann`; words are kept, in lower case without blanks. */
-export function channelName(text: string): string {
+const LONGEST_CHANNEL = 32
+
+/**
+ * The channel a cell names: a bare number n is `cann`; words are kept, in lower case without blanks. `undefined` for
+ * what is no name: too long, or with other signs than names have (a damaged line may put data bytes there).
+ */
+export function channelName(text: string): string | undefined {
   if (text === '') return 'can0'
+  if (text.length > LONGEST_CHANNEL || !/^[\p{L}\p{Nd}\s._:/()#+-]+$/u.test(text)) return undefined
   return /^\d+$/.test(text) ? `can${Number(text)}` : text.toLowerCase().replace(/\s+/g, '')
 }

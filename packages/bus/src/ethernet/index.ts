@@ -5,7 +5,6 @@
 
 export {
   createPacketReader,
-  DOIP_PORT,
   type EthernetFindingCode,
   type PacketReaderOptions,
 } from './packet-reader.ts'

@@ -23,7 +23,7 @@ export type EthernetFindingCode =
   | 'doip-encrypted'
 
 /** UDP and TCP port of DoIP. */
-export const DOIP_PORT = 13400
+const DOIP_PORT = 13400
 /** TCP port of DoIP over TLS. */
 const DOIP_TLS_PORT = 3496
 

@@ -59,6 +59,10 @@ function answer(payload: Uint8Array, head: 1 | 2): Meaning {
   const frame = head === 2 ? payload[2] : undefined
   if (head === 2 && frame === undefined)
     return { dids: [identifier(hexByte(pid), nameOfPid(pid))], ...tooShort(3) }
+  // Nearly every answer holds one PID.
+  if (head === 1 && certainPidBytes(pid) === payload.length - from) {
+    return pieceMeaning(payload, { pid, from, to: payload.length }, undefined)
+  }
   const divided = pieces(payload, head)
   if (divided !== undefined) {
     let meaning: Meaning = frame === undefined ? {} : { values: { frameNumber: frame } }

@@ -262,6 +262,15 @@ describe('the recording', () => {
 })
 
 describe('the supply', () => {
+  it('stays fine in time when the voltage never rests', () => {
+    const supply = new Supply(64)
+    for (let second = 0; second < 10_000; second++)
+      supply.add({ seconds: second, nanoseconds: 0, decimals: 0 }, second % 2 === 0 ? 12 : 14)
+    expect(supply.spans.length).toBeGreaterThan(16)
+    const longest = Math.max(...supply.spans.map((span) => span.to.seconds - span.from.seconds))
+    expect(longest).toBeLessThan(10_000 / 8)
+  })
+
   it('PROPERTY keeps the lowest and the highest voltage and every reading, in as few spans as it may have', () => {
     fc.assert(
       fc.property(

@@ -54,7 +54,9 @@ function answer(payload: Uint8Array): Meaning {
   for (let at = 1; at + 2 <= payload.length; ) {
     const end = endOf(payload, at)
     const found = dataMeaning(word(payload, at), payload.subarray(at + 2, end))
-    meaning = joined(meaning, { dids: [didAt(payload, at)], ...found })
+    const one: Meaning = { dids: [didAt(payload, at)], ...found }
+    if (at === 1 && end === payload.length) return one
+    meaning = joined(meaning, one)
     at = end
   }
   return meaning

@@ -140,6 +140,8 @@ const HEAD_VALUES: Readonly<Record<Exclude<Head, 'availability'>, string>> = {
 }
 
 function headOf(payload: Uint8Array, head: readonly Head[]): Meaning {
+  // The common head, and the one that must be fast.
+  if (head.length === 1 && head[0] === 'availability') return { availability: payload[2] as number }
   const values: Record<string, number> = {}
   const texts: Record<string, string> = {}
   let availability: number | undefined

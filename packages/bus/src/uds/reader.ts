@@ -64,11 +64,3 @@ export function subFunctionReader(name: (value: number) => string): ServiceReade
 export function identifier(did: string, name: string): DataIdentifier {
   return { did, name }
 }
-
-/** A name from a table, or `reserved`. */
-export function namer(
-  names: Readonly<Record<number, string>>,
-  otherwise = 'reserved',
-): (value: number) => string {
-  return (value) => names[value] ?? otherwise
-}

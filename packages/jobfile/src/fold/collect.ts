@@ -1,12 +1,4 @@
-import {
-  type Body,
-  bodySchemas,
-  compareFacts,
-  type Fact,
-  isKnownKind,
-  type Kind,
-  readBody,
-} from '../facts/index.ts'
+import { type Body, compareFacts, type Fact, isKnownKind, type Kind, readBody } from '../facts/index.ts'
 import type { JobState } from './state.ts'
 
 /** One fact whose body was read, with what the fold needs of its envelope. */
@@ -88,6 +80,3 @@ export class Collected {
     else list.push(entry)
   }
 }
-
-/** Every kind this version folds; used by tests to prove that none is forgotten. */
-export const knownKinds = Object.keys(bodySchemas) as readonly Kind[]
