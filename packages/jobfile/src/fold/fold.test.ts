@@ -37,7 +37,7 @@ beforeAll(async () => {
 })
 
 describe('the fold of a job', () => {
-  it('stands six tumblers in line when the whole van job is on record, and asks to seal it', () => {
+  it('NXT-03 stands six tumblers in line when the whole van job is on record, and asks to seal it', () => {
     const state = foldJob('test-job', facts)
     const open = state.tumblers.flatMap((tumbler) =>
       tumbler.needs.map((need) => `${tumbler.name}: ${need.code}`),
@@ -108,19 +108,19 @@ describe('the next step', () => {
   const nextAfter = async (scenes: readonly SceneFact[]) =>
     foldJob('test-job', (await playScene(scenes)).facts).next
 
-  it('asks first for what the call has to settle', async () => {
+  it('NXT-02 asks first for what the call has to settle', async () => {
     expect(await nextAfter(vanUntilSession().slice(0, 1))).toMatchObject({
       code: 'keys-not-asked',
       chapter: 'call',
     })
   })
 
-  it('teaches in the rehearsed order: known-good keys first', async () => {
+  it('NXT-02 teaches in the rehearsed order: known-good keys first', async () => {
     const session = [...vanUntilSession(), scan(45, 'before')]
     expect(await nextAfter(session)).toMatchObject({ code: 'key-not-taught', params: { key: 'B' } })
   })
 
-  it('puts a break-off before everything else until it is mended', async () => {
+  it('NXT-01 puts a break-off before everything else until it is mended', async () => {
     const broken = [...vanUntilSession(), scene(59, 'broke-off', { why: 'supply', after: 'A', volts: 11.2 })]
     const state = foldJob('test-job', (await playScene(broken)).facts)
     expect(state.next).toMatchObject({ code: 'break-off-open', chapter: 'teach' })
@@ -133,14 +133,14 @@ describe('the next step', () => {
 describe('tumblers', () => {
   const fold = async (scenes: readonly SceneFact[]) => foldJob('test-job', (await playScene(scenes)).facts)
 
-  it('identity stands high when VIN sources disagree', async () => {
+  it('TUM-04 identity stands high when VIN sources disagree', async () => {
     const state = await fold([...whole, scene(90, 'vin-read', { source: 'bus', vin: 'T6SHVN5C9N0017364' })])
     expect(standing(state, 'identity')?.state).toBe('high')
     expect(codes(state, 'identity')).toContain('vin-sources-disagree')
     expect(state.vin).toBeNull()
   })
 
-  it('a withdrawn reading counts no more, and stays on record', async () => {
+  it('TUM-04 a withdrawn reading counts no more, and stays on record', async () => {
     const { tablet } = await playScene([
       ...whole,
       scene(90, 'vin-read', { source: 'bus', vin: 'T6SHVN5C9N0017364' }),
@@ -157,7 +157,7 @@ describe('tumblers', () => {
     expect(state.corrections).toMatchObject([{ fact: wrong.id, action: 'withdrawn' }])
   })
 
-  it('authority stands high when the work was refused, and low when a document is missing', async () => {
+  it('TUM-03 authority stands high when the work was refused, and low when a document is missing', async () => {
     const refused = await fold([
       ...whole,
       scene(90, 'authority-decided', { decision: 'refused', reason: 'Document cancelled.' }),
@@ -169,7 +169,7 @@ describe('tumblers', () => {
     expect(codes(missing, 'authority')).toEqual(['identity-document-missing'])
   })
 
-  it('consent must name every absent key', async () => {
+  it('TUM-03 consent must name every absent key', async () => {
     const unnamed = whole.map((fact) =>
       fact.kind === 'consent-given'
         ? scene(fact.minute, 'consent-given', { about: 'absent-keys-stop', signer: 'fleet manager' })
@@ -178,13 +178,13 @@ describe('tumblers', () => {
     expect(codes(await fold(unnamed), 'authority')).toEqual(['consent-absent-keys'])
   })
 
-  it('keys stand high while a difference has no reason', async () => {
+  it('TUM-05 keys stand high while a difference has no reason', async () => {
     const state = await fold(whole.filter((fact) => fact.kind !== 'difference-explained'))
     expect(standing(state, 'keys')?.state).toBe('high')
     expect(codes(state, 'keys')).toEqual(['difference-unexplained', 'difference-unexplained'])
   })
 
-  it('keys stand high when a function worked before and fails after, until a reason is given', async () => {
+  it('TUM-05 keys stand high when a function worked before and fails after, until a reason is given', async () => {
     const lost = [
       ...whole,
       scene(90, 'function-tested', { key: 'A', phase: 'after', function: 'lock', outcome: 'fails' }),
@@ -200,7 +200,7 @@ describe('tumblers', () => {
     expect(standing(await fold(explained), 'keys')?.state).toBe('in-line')
   })
 
-  it('power stands high when the supply fell below the floor during the session', async () => {
+  it('TUM-06 power stands high when the supply fell below the floor during the session', async () => {
     const state = await fold([
       ...whole,
       scene(63, 'supply-read', { volts: 12.2, during: 'session', source: 'meter' }),
@@ -211,7 +211,7 @@ describe('tumblers', () => {
     })
   })
 
-  it('teaching stands high when the two backup reads differ', async () => {
+  it('TUM-07 teaching stands high when the two backup reads differ', async () => {
     const differ = whole.map((fact) =>
       fact.kind === 'backup-proven'
         ? scene(fact.minute, 'backup-proven', {
@@ -224,7 +224,7 @@ describe('tumblers', () => {
     expect(codes(await fold(differ), 'teaching')).toEqual(['backup-reads-differ'])
   })
 
-  it('faults stand high while a new code is neither explained nor acknowledged', async () => {
+  it('TUM-08 faults stand high while a new code is neither explained nor acknowledged', async () => {
     const fresh = { unit: '7E8', code: 'P0562-00', raw: '056200', status: 0x09 }
     const { unit, ...fault } = fresh
     const raised = [
@@ -251,12 +251,12 @@ describe('tumblers', () => {
     expect(standing(known, 'faults')?.state).toBe('in-line')
   })
 
-  it('record stands high when the chain is broken', () => {
+  it('TUM-09 record stands high when the chain is broken', () => {
     const state = foldJob('test-job', facts, { chainBroken: true })
     expect(standing(state, 'record')?.state).toBe('high')
   })
 
-  it('all seven fall in line once sealed, and record drops again when something is added', async () => {
+  it('TUM-09 all seven fall in line once sealed, and record drops again when something is added', async () => {
     const sealed = [
       ...whole,
       scene(95, 'document-sealed', {
