@@ -130,10 +130,11 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     expect(found).toContain('738')
     await page.locator('#chapter-faults').getByText('U0140-87').filter({ visible: true }).first().waitFor()
     await picture('faults')
-    expect((await standing()).faults.faults.map((line) => line.class).sort()).toEqual([
-      'raised-by-work',
-      'there-before-still',
-    ])
+    await expect
+      .poll(async () => (await standing()).faults.faults.map((line) => line.class).sort(), {
+        timeout: 30_000,
+      })
+      .toEqual(['raised-by-work', 'there-before-still'])
     // What the work raised is still stored: the customer is told and acknowledges it.
     await page.locator('#chapter-faults').getByText('Let the customer acknowledge it').first().click()
     const acknowledge = page

@@ -20,7 +20,7 @@ export function JobCard({ summary }: { readonly summary: JobSummary }) {
       <span className={css.cardWords}>
         <span className={css.cardTitle}>{title}</span>
         <span className={css.quiet}>
-          {vehicle} {vinTail !== '' && <code>…{vinTail}</code>}
+          {vehicle} {vinTail !== '' && <code className="tail">…{vinTail}</code>}
         </span>
         <span className={css.quiet}>
           {t('board.where', { place, when })}

@@ -20,7 +20,7 @@ export function JobHead() {
           {vin !== null && (
             <>
               {' '}
-              <code>…{vin.slice(-6)}</code>
+              <code className="tail">…{vin.slice(-6)}</code>
             </>
           )}{' '}
           · {opened.place}

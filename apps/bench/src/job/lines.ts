@@ -83,9 +83,13 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
       tally.storedAfter === null ? '' : t('line.count', { count: tally.storedAfter }),
     ]
   },
-  faults: ({ faults, scans }) => {
+  faults: ({ faults, scans, acknowledged }) => {
     if (!scans.some((scan) => scan.phase !== 'before')) return ['']
-    const attention = faults.faults.filter((line) => line.needsAttention).length
+    const attention = faults.faults.filter(
+      (line) =>
+        line.needsAttention &&
+        !acknowledged.some((known) => known.unit === line.unit && known.code === line.code),
+    ).length
     return [
       t('line.faults', { count: faults.faults.length }),
       attention === 0 ? '' : t('line.attention', { count: attention }),

@@ -115,6 +115,15 @@ describe('the next step', () => {
     })
   })
 
+  it('NXT-02 asks for the rule before the rehearsal before the consent, and for the session before its supply', async () => {
+    const until = (minute: number) =>
+      [...vanUntilSession(), scan(45, 'before')].filter((fact) => fact.minute < minute)
+    expect((await nextAfter(until(46))).code).toBe('rule-not-chosen')
+    expect((await nextAfter(until(47))).code).toBe('supply-floor-missing')
+    expect((await nextAfter(until(48))).code).toBe('rehearsal-not-read')
+    expect((await nextAfter(until(56))).code).toBe('session-not-opened')
+  })
+
   it('NXT-02 teaches in the rehearsed order: known-good keys first', async () => {
     const session = [...vanUntilSession(), scan(45, 'before')]
     expect(await nextAfter(session)).toMatchObject({ code: 'key-not-taught', params: { key: 'B' } })
@@ -127,6 +136,8 @@ describe('the next step', () => {
     expect(standing(state, 'teaching')?.state).toBe('high')
     expect(codes(state, 'power')).toContain('supply-below-floor')
     expect(state.teaching.sessionOpen).toBe(false)
+    // The demo's rule commits at close and reverts: key A counts as not taught again.
+    expect(state.teaching.taught).toEqual([])
   })
 })
 
@@ -176,6 +187,11 @@ describe('tumblers', () => {
         : fact,
     )
     expect(codes(await fold(unnamed), 'authority')).toEqual(['consent-absent-keys'])
+  })
+
+  it('TUM-05 keys stand low, not high, before any key is labelled', async () => {
+    const state = await fold(vanUntilSession().filter((fact) => fact.minute < 30))
+    expect(standing(state, 'keys')?.state).toBe('low')
   })
 
   it('TUM-05 keys stand high while a difference has no reason', async () => {

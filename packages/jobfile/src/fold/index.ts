@@ -21,7 +21,8 @@ export function foldJob(
 ): JobState {
   const own = facts.filter((fact) => fact.job === job)
   const collected = new Collected(own)
-  const { keys, grid, tally, absentKeys } = foldKeys(collected)
+  const teaching = foldTeaching(collected)
+  const { keys, grid, tally, absentKeys } = foldKeys(collected, teaching.taught)
   const { vins, vin } = foldVins(collected)
   const { scans, faults } = foldScans(collected)
   const opened = collected.last('job-opened')
@@ -48,7 +49,7 @@ export function foldJob(
     grid,
     countRead: { before: counts.includes('before'), after: counts.includes('after') || closedWithCount },
     supply: foldSupply(collected),
-    teaching: foldTeaching(collected),
+    teaching,
     scans,
     faults,
     acknowledged: collected.all('fault-acknowledged').map((entry) => entry.body),

@@ -13,13 +13,16 @@ import type { JobKey } from './state.ts'
 const starting: readonly KeyFunction[] = ['start', 'passive-start', 'emergency-start']
 
 /** The keys of a job, the grid of what each can do, and the reconciled numbers. */
-export function foldKeys(facts: Collected): {
+export function foldKeys(
+  facts: Collected,
+  taughtKeys: readonly string[],
+): {
   keys: readonly JobKey[]
   grid: FunctionGrid
   tally: Tally
   absentKeys: readonly string[]
 } {
-  const taught = new Set(facts.all('key-taught').map((entry) => entry.body.key))
+  const taught = new Set(taughtKeys)
   const labelled = new Map<string, JobKey>()
   for (const { body } of facts.all('key-labelled')) {
     labelled.set(body.key, {

@@ -22,8 +22,19 @@ export function nextStep(tumblers: readonly Tumbler[]): NextStep {
   return { code: 'hand-over', params: {}, chapter: 'handover', tumbler: 'record' }
 }
 
+/** Within a chapter: what has to come before what, where the order of the tumblers would say otherwise. */
+const order: Partial<Record<Need['code'], number>> = {
+  'rule-not-chosen': -3,
+  'supply-floor-missing': -2,
+  'rehearsal-not-read': -1,
+  'session-not-opened': -3,
+  'key-not-taught': -2,
+  'session-not-closed': 1,
+}
+
 function rank(need: Need): number {
-  return chapterNames.indexOf(need.chapter) * 2 + (need.conflict ? 1 : 0)
+  const contradiction = need.conflict ? 5 : 0
+  return chapterNames.indexOf(need.chapter) * 20 + contradiction + (order[need.code] ?? 0)
 }
 
 function step(need: Need, tumbler: TumblerName): NextStep {
