@@ -135,6 +135,21 @@ const programs = [
   },
   { there: () => onPath('qpdf'), debian: 'qpdf', for: 'checking the handover PDF from outside' },
   { there: () => onPath('pdfdetach'), debian: 'poppler-utils', for: 'reading the handover PDF from outside' },
+  {
+    there: () => existsSync('/usr/lib/python3/dist-packages/scapy'),
+    debian: 'python3-scapy',
+    for: 'comparing messages with a second outside reader',
+  },
+  {
+    there: () => existsSync('/usr/lib/python3/dist-packages/can'),
+    debian: 'python3-can',
+    for: 'comparing frames with a third outside reader',
+  },
+  {
+    there: () => onPath('rtl_433'),
+    debian: 'rtl-433',
+    for: 'comparing radio measurements with an outside reader',
+  },
   { there: () => onPath('spin'), debian: 'spin', for: 'checking the rehearsal model from outside' },
 ]
 

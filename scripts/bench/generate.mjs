@@ -12,7 +12,7 @@ import { frameMicroseconds, nextPlain, plainTraffic, Tester } from './traffic.mj
 import { PcapngFile, TextWriter } from './writers.mjs'
 
 /** Raise it when the traffic changes, so that recordings made before are made again. */
-const VERSION = 2
+const VERSION = 3
 const SEED = 20260
 const START_SECONDS = 1_700_000_000
 /** No session begins so close to the end, so that none is cut. */

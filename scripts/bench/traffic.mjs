@@ -68,6 +68,16 @@ function addressOf(module) {
   return { ask: 0x18da00f1 + target * 256, answer: 0x18daf100 + target, extended: true }
 }
 
+/** All identifiers that carry diagnostics, for programs that have to be told. */
+export function diagnosticIds() {
+  return Array.from({ length: MODULES }, (_, module) => addressOf(module)).flatMap(
+    ({ ask, answer, extended }) => [
+      { id: ask, extended },
+      { id: answer, extended },
+    ],
+  )
+}
+
 /**
  * What a tester and one module say to each other, as messages with the pause before each in microseconds.
  * Services of ISO 14229-1; the bytes are invented.
@@ -148,7 +158,7 @@ export class Tester {
 
   /** Begins a session: gives the talks that begin at once. */
   begin(now) {
-    this.due = now + 60_000_000
+    this.due = now + 180_000_000
     this.#left = Array.from({ length: MODULES }, (_, module) => module)
     return Array.from({ length: 4 - this.#talking }, () => this.next(now))
   }

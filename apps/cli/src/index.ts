@@ -1,34 +1,31 @@
 /** @module The `shearline` command: one thin file per verb in `commands/`. */
 import { Command, CommanderError } from 'commander'
-import { addDecode } from './commands/decode.ts'
-import { addDemo } from './commands/demo.ts'
-import { addFaults } from './commands/faults.ts'
-import { addJob } from './commands/job.ts'
-import { addPower } from './commands/power.ts'
-import { addRehearse } from './commands/rehearse.ts'
-import { addScans } from './commands/scans.ts'
-import { addServe } from './commands/serve.ts'
-import { addVerify } from './commands/verify.ts'
-import { addVin } from './commands/vin.ts'
 import { CouldNot, exit, say } from './output/answer.ts'
 
-/** Builds the command with all its verbs. */
-export function buildProgram(): Command {
+/** The verbs. Each is loaded when it is asked for, so that reading a recording does not wait for the PDF writer. */
+const verbs: Readonly<Record<string, (program: Command) => Promise<void>>> = {
+  decode: async (program) => (await import('./commands/decode.ts')).addDecode(program),
+  scans: async (program) => (await import('./commands/scans.ts')).addScans(program),
+  vin: async (program) => (await import('./commands/vin.ts')).addVin(program),
+  faults: async (program) => (await import('./commands/faults.ts')).addFaults(program),
+  rehearse: async (program) => (await import('./commands/rehearse.ts')).addRehearse(program),
+  remote: async (program) => (await import('./commands/remote.ts')).addRemote(program),
+  power: async (program) => (await import('./commands/power.ts')).addPower(program),
+  job: async (program) => (await import('./commands/job.ts')).addJob(program),
+  verify: async (program) => (await import('./commands/verify.ts')).addVerify(program),
+  demo: async (program) => (await import('./commands/demo.ts')).addDemo(program),
+  serve: async (program) => (await import('./commands/serve.ts')).addServe(program),
+}
+
+/** Builds the command with the verb that is asked for, or with all of them to show what there is. */
+async function buildProgram(verb: string | undefined): Promise<Command> {
   const program = new Command('shearline')
     .description('Runs, computes and proves the whole job of supplying a vehicle key. Never programs keys.')
     .version('0.1.0')
     .showHelpAfterError('(add --help for what can be asked)')
     .exitOverride()
-  addDecode(program)
-  addScans(program)
-  addVin(program)
-  addFaults(program)
-  addRehearse(program)
-  addPower(program)
-  addJob(program)
-  addVerify(program)
-  addDemo(program)
-  addServe(program)
+  const asked = verb === undefined || !Object.hasOwn(verbs, verb) ? Object.values(verbs) : [verbs[verb]]
+  for (const add of asked) await add?.(program)
   return program
 }
 
@@ -40,7 +37,7 @@ export async function main(argv: readonly string[]): Promise<void> {
     throw error
   })
   try {
-    await buildProgram().parseAsync([...argv])
+    await (await buildProgram(argv[2])).parseAsync([...argv])
   } catch (error) {
     if (error instanceof CommanderError) {
       process.exitCode = error.exitCode === 0 ? exit.answered : exit.couldNot

@@ -34,7 +34,7 @@ export function addDecode(program: Command): void {
         raw: flags.raw === true,
         ...(flags.ids === undefined ? {} : { ids: readIds(flags.ids) }),
       }
-      const { result } = await readRecording(file, { message: write }, choices, flush)
+      const { result } = await readRecording(file, { message: write }, choices, flush, false)
       await flush()
       if (flags.summary !== true) return
       if (flags.json === true) printJson(result.summary)

@@ -8,7 +8,7 @@ import {
   type Finding,
 } from '@shearline/bus'
 import { CouldNot, sayFinding } from './answer.ts'
-import { piecesOf, sizeOf } from './input.ts'
+import { recordingPieces, sizeOf } from './input.ts'
 import { Progress } from './progress.ts'
 
 const fatal = new Set(['format-unknown', 'csv-not-understood'])
@@ -30,9 +30,11 @@ export async function readRecording(
   listener: DecodeListener,
   choices: DecodeChoices = {},
   drained: () => Promise<void> = async () => {},
+  hashed = true,
 ): Promise<ReadRecording> {
-  const progress = new Progress(basename(file), await sizeOf(file))
-  const hash = createHash('sha256')
+  const size = await sizeOf(file)
+  const progress = new Progress(basename(file), size)
+  const hash = hashed ? createHash('sha256') : undefined
   let bytes = 0
   const finding = (found: Finding) => {
     listener.finding?.(found)
@@ -42,8 +44,8 @@ export async function readRecording(
     sayFinding(file, found)
   }
   const decoding = decodeCapture({ ...choices, ...listener, finding })
-  for await (const piece of piecesOf(file)) {
-    hash.update(piece)
+  for await (const piece of recordingPieces(file, size)) {
+    hash?.update(piece)
     bytes += piece.length
     decoding.push(piece)
     progress.at(bytes)
@@ -63,7 +65,12 @@ export async function readRecording(
       'Give its columns names like time, id, data, or export the recording in another format.',
     )
   }
-  return { result, name: file === '-' ? 'standard input' : basename(file), bytes, sha256: hash.digest('hex') }
+  return {
+    result,
+    name: file === '-' ? 'standard input' : basename(file),
+    bytes,
+    sha256: hash?.digest('hex') ?? '',
+  }
 }
 
 /** Waits until standard output has taken what was written. */

@@ -8,7 +8,7 @@
 
 import type { CaptureSink } from '../capture/contract.ts'
 import { ReusedFrame } from '../frame/reused.ts'
-import { HASH, hex, NO_HEX } from './bytes.ts'
+import { HASH, hex } from './bytes.ts'
 import { notDecimal, notHex } from './digits.ts'
 import { CLOSE_AT, FRACTION_AT, Track } from './track.ts'
 
@@ -121,14 +121,7 @@ export class AlikeLines {
         if (length > 16) break
         ids.digits[slot] = length
       }
-      if (length === 16) {
-        const wrong =
-          notHex(view.getInt32(data, true)) |
-          notHex(view.getInt32(data + 4, true)) |
-          notHex(view.getInt32(data + 8, true)) |
-          notHex(view.getInt32(data + 12, true))
-        if (wrong !== 0) break
-      } else if (!isHex(bytes, data, data + length)) break
+      if (notHex(view, data, length) !== 0) break
       high = thisHigh
       low = thisLow
       at = data + length + 1
@@ -165,9 +158,4 @@ export class AlikeLines {
     this.#sink.frame(frame)
     if (this.#sink.isPlain?.(track.channel, frame.id, frame.extended) === true) track.ids.plain[slot] = 1
   }
-}
-
-function isHex(bytes: Uint8Array, start: number, end: number): boolean {
-  for (let at = start; at < end; at++) if (hex(bytes[at]) === NO_HEX) return false
-  return true
 }

@@ -10,7 +10,6 @@ export type CsvFindingCode =
   | 'csv-guessed'
   | 'csv-column-unknown'
   | 'csv-bad-line'
-  | 'csv-more-bad-lines'
   | 'csv-length-differs'
   | 'csv-no-time'
   | 'csv-time-zone'

@@ -14,8 +14,6 @@ import { isRemark, sampleTable, type TableSample } from './sample.ts'
 /** How much of a table is looked at before its columns are decided, in bytes. */
 export const SAMPLE_BYTES: number = 128 * 1024
 const LONGEST_LINE = 1024 * 1024
-/** Bad lines told one by one; the rest is counted. */
-const MOST_BAD_LINES = 100
 
 /** A frame as tables know it: with the direction seen from the recorder, where a column says it. */
 export interface CsvFrame extends CanFrame {
@@ -40,10 +38,6 @@ class CsvReader implements CaptureReader {
   #decided = false
   /** The line at hand is longer than allowed: it is passed over to its end. */
   #overlong = false
-  readonly #told: Record<'csv-bad-line' | 'csv-length-differs', number> = {
-    'csv-bad-line': 0,
-    'csv-length-differs': 0,
-  }
 
   constructor(sink: CaptureSink, options: ReaderOptions) {
     this.#sink = sink
@@ -63,18 +57,6 @@ class CsvReader implements CaptureReader {
   end(): void {
     if (!this.#decided) this.#decide(true)
     this.#lines(true)
-    for (const code of ['csv-bad-line', 'csv-length-differs'] as const) {
-      const more = this.#told[code] - MOST_BAD_LINES
-      if (more > 0) {
-        this.#tell(
-          'csv-more-bad-lines',
-          'error',
-          { line: this.#line },
-          `${more} more lines are like the ${MOST_BAD_LINES} told before (${code})`,
-          'Look at the first of them.',
-        )
-      }
-    }
     this.#buffer = new Uint8Array(0)
   }
 
@@ -185,15 +167,16 @@ class CsvReader implements CaptureReader {
     const fault = rows.read(this.#cells)
     if (fault !== undefined && this.#isHeaderAgain(sample)) return
     if (fault !== undefined) {
-      this.#tellLine('csv-bad-line', 'error', fault, 'The line is left out.')
+      this.#tell('csv-bad-line', 'error', { line: this.#line }, fault, 'The line is left out.')
       return
     }
     rows.frame.where.line = this.#line
     rows.frame.where.byteOffset = this.#offset + from
     if (rows.shortBy > 0) {
-      this.#tellLine(
+      this.#tell(
         'csv-length-differs',
         'warning',
+        { line: this.#line },
         `the line states ${rows.shortBy} more data bytes than it holds`,
         'The frame is shown with the bytes that are there.',
       )
@@ -207,16 +190,6 @@ class CsvReader implements CaptureReader {
       sample.header.length === this.#cells.count &&
       sample.header.every((name, column) => this.#cells.text(column) === name)
     )
-  }
-
-  #tellLine(
-    code: 'csv-bad-line' | 'csv-length-differs',
-    severity: Severity,
-    what: string,
-    doNext: string,
-  ): void {
-    this.#told[code] += 1
-    if (this.#told[code] <= MOST_BAD_LINES) this.#tell(code, severity, { line: this.#line }, what, doNext)
   }
 
   #tell(

@@ -43,6 +43,7 @@ export interface DecodeChoices {
 const LOOK_AHEAD_MESSAGES = 16_384
 const LOOK_AHEAD_BYTES = 8 * 1024 * 1024
 const FINDINGS_PER_CODE = 10_000
+const MOST_CHANNELS = 256
 
 interface Channel {
   readonly name: string
@@ -68,6 +69,7 @@ export class Decoder implements CaptureSink {
   readonly #waiting: LookAhead
   readonly #summary = newSummary()
   #saidFull = false
+  #saidManyChannels = false
 
   constructor(listener: DecodeListener, choices: DecodeChoices = {}) {
     this.#listener = listener
@@ -98,6 +100,10 @@ export class Decoder implements CaptureSink {
 
   frame(frame: CanFrame): void {
     this.#summary.frames++
+    if (this.#isOneTooMany(frame.channel)) {
+      this.#tellTooManyChannels(frame.where)
+      return
+    }
     const channel = this.#channelOf(frame.channel)
     this.#checkTime(channel, frame)
     if (frame.error) {
@@ -127,17 +133,22 @@ export class Decoder implements CaptureSink {
   }
 
   isPlain(channel: string, id: number, extended: boolean): boolean {
-    return this.#channelOf(channel).senders.isPlain(id, extended)
+    return !this.#isOneTooMany(channel) && this.#channelOf(channel).senders.isPlain(id, extended)
   }
 
   plainFrames(name: string, count: number, last: RecordedTime): void {
     this.#summary.frames += count
+    if (this.#isOneTooMany(name)) return
     const channel = this.#channelOf(name)
     channel.lastSeconds = last.seconds
     channel.lastNanoseconds = last.nanoseconds
   }
 
   doip(message: DoipMessage): void {
+    if (this.#isOneTooMany(message.channel)) {
+      this.#tellTooManyChannels(message.where)
+      return
+    }
     const channel = this.#channelOf(message.channel)
     const from = this.#doipSender(message.channel, message.source, message.target)
     const back = this.#doipSenders.get(`${message.channel}/${message.target}>${message.source}`)
@@ -169,6 +180,23 @@ export class Decoder implements CaptureSink {
   end(): void {
     for (const channel of this.#channels.values()) channel.assembler.end()
     this.#waiting.drain()
+  }
+
+  /** Any damaged line of text can name a new channel: beyond this many they are noise, and each costs memory. */
+  #isOneTooMany(name: string): boolean {
+    return this.#channels.size >= MOST_CHANNELS && !this.#channels.has(name)
+  }
+
+  #tellTooManyChannels(where: Finding['where']): void {
+    if (this.#saidManyChannels) return
+    this.#saidManyChannels = true
+    this.finding({
+      code: 'too-many-channels',
+      severity: 'error',
+      where: { ...where },
+      what: `there are more than ${MOST_CHANNELS} channels; further ones are not followed`,
+      doNext: 'The recording is damaged. Record it again, or cut out the part that is sound.',
+    })
   }
 
   #channelOf(name: string): Channel {

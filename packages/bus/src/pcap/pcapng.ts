@@ -175,9 +175,9 @@ class PcapngReader implements CaptureReader {
           code: 'block-unknown',
           severity: 'note',
           where: { byteOffset: this.#blockOffset },
-          what: `blocks of the unknown type ${type.toString(16).toUpperCase()} (hex) are passed over`,
+          // The type is not quoted: after damage it can be any bytes, secret ones too.
+          what: 'a block of an unknown type is passed over',
           doNext: 'Nothing: the format allows them, and they hold no packets.',
-          params: { type },
         })
       }
     }

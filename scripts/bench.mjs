@@ -1,0 +1,195 @@
+/**
+ * @module Measures how fast recordings are decoded, against other programs on the same bytes, and writes
+ * docs/performance.md.
+ *
+ *     npm run bench               10 million frames, about five minutes
+ *     npm run bench -- --quick    1 million frames, written to .cache/bench/performance.md
+ */
+
+import { createReadStream, createWriteStream, existsSync } from 'node:fs'
+import { loadavg } from 'node:os'
+import { dirname, join } from 'node:path'
+import { pipeline } from 'node:stream/promises'
+import { fileURLToPath } from 'node:url'
+import { createGzip } from 'node:zlib'
+import { recordings } from './bench/generate.mjs'
+import { installed, median, paired, run } from './bench/measure.mjs'
+import { writeReport } from './bench/report.mjs'
+import { pcapngSlice, textSlice } from './bench/slices.mjs'
+import { diagnosticIds } from './bench/traffic.mjs'
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..')
+const folder = join(root, '.cache', 'bench')
+const quick = process.argv.includes('--quick')
+const frames = quick ? 1_000_000 : 10_000_000
+const rounds = quick ? 3 : 5
+const cli = join(root, 'apps', 'cli', 'bin', 'shearline.js')
+
+const say = (text) => console.error(text)
+const percent = (ratio) => `${(ratio * 100).toFixed(1)} %`
+const times = (ratio) => `${ratio.toFixed(ratio < 10 ? 1 : 0)} x`
+
+if (!existsSync(join(root, 'apps', 'cli', 'dist', 'index.js'))) {
+  console.error('Shearline is not built: run "npm run build" and then this again.')
+  process.exit(2)
+}
+
+const load = [loadavg()[0], 0]
+say(`Making recordings of ${frames} frames in ${folder} (once) ...`)
+const { text, pcapng, holds } = recordings(frames, folder)
+
+/** Stops when a summary is not what the generator put in: a fast wrong answer is no answer. */
+function check(summary, expected) {
+  for (const [name, count] of Object.entries(expected)) {
+    if (summary[name] !== count) throw new Error(`the summary has ${summary[name]} ${name}, not ${count}`)
+  }
+}
+const { messages, negative, pending, dtcRecords } = holds
+const expected = { frames, messages, negative, pending, dtcRecords, incomplete: 0 }
+
+function summary(file, of = expected) {
+  const done = run(process.execPath, [cli, 'decode', file, '--summary', '--json'], { keep: true })
+  check(JSON.parse(done.output), of)
+  return done
+}
+
+function inProcess(file) {
+  const done = run(process.execPath, [join(root, 'scripts', 'bench', 'in-process.mjs'), file], { keep: true })
+  const { seconds, processorSeconds, summary: counted } = JSON.parse(done.output)
+  check(counted, expected)
+  return { wall: seconds, processor: processorSeconds, kilobytes: done.kilobytes }
+}
+
+const rows = []
+const memory = []
+const leftOut = []
+const both = (measured, show) => `${show(measured.wallRatio)}; ${show(measured.processorRatio)}`
+
+say('candump text against wc -l ...')
+const count = () => run('wc', ['-l', text])
+count()
+const asText = paired(rounds, count, () => summary(text))
+rows.push({ what: '`wc -l`', frames, ...asText.first })
+rows.push({
+  what: 'decode --summary, text',
+  frames,
+  ...asText.second,
+  ratio: `${both(asText, percent)} of wc -l`,
+  target: '22 % (30 %)',
+})
+memory.push({ what: 'text', kilobytes: asText.second.kilobytes })
+
+say('pcapng against text ...')
+const asPcapng = paired(
+  rounds,
+  () => summary(text),
+  () => summary(pcapng),
+)
+rows.push({
+  what: 'decode --summary, pcapng',
+  frames,
+  ...asPcapng.second,
+  ratio: `${both(asPcapng, times)} as fast as text`,
+  target: '1 x',
+})
+memory.push({ what: 'pcapng', kilobytes: asPcapng.second.kilobytes })
+
+say('in process ...')
+const inner = paired(
+  rounds,
+  () => inProcess(text),
+  () => inProcess(pcapng),
+)
+rows.push({ what: 'in process, text', frames, ...inner.first })
+rows.push({ what: 'in process, pcapng', frames, ...inner.second })
+
+say('gzip ...')
+const packed = `${text}.gz`
+if (!existsSync(packed))
+  await pipeline(createReadStream(text), createGzip({ level: 6 }), createWriteStream(packed))
+const asGzip = Array.from({ length: Math.min(rounds, 3) }, () => summary(packed))
+const middle = (name) => median(asGzip.map((one) => one[name]))
+rows.push({
+  what: 'decode --summary, text in gzip',
+  frames,
+  wall: middle('wall'),
+  processor: middle('processor'),
+})
+memory.push({ what: 'gzip', kilobytes: Math.max(...asGzip.map((one) => one.kilobytes ?? 0)) })
+
+const everyMessage = () => run(process.execPath, [cli, 'decode', pcapng, '--json'])
+const perFrame = (measured, otherFrames) => {
+  const share = frames / otherFrames
+  return `${times(measured.wallRatio * share)}; ${times(measured.processorRatio * share)} as fast`
+}
+
+if (installed('tshark') === undefined) leftOut.push('tshark (not installed)')
+else {
+  say('tshark ...')
+  const slice = 1_000_000
+  const file = pcapngSlice(pcapng, slice)
+  const ids = diagnosticIds()
+  const list = (extended) =>
+    ids
+      .filter((id) => id.extended === extended)
+      .map((id) => `0x${id.id.toString(16)}`)
+      .join(',')
+  const fields = [
+    'frame.time_epoch',
+    'can.id',
+    'uds.sid',
+    'uds.reply',
+    'uds.rdbi.data_identifier',
+    'uds.err.code',
+  ]
+  const args = [
+    '-r',
+    file,
+    '-o',
+    `iso15765.can.ids:${list(false)}`,
+    '-o',
+    `iso15765.can.extended_ids:${list(true)}`,
+    '-d',
+    'iso15765.subdissector,uds',
+    '-Y',
+    'uds',
+    '-T',
+    'fields',
+    ...fields.flatMap((field) => ['-e', field]),
+  ]
+  const measured = paired(Math.min(rounds, 3), () => run('tshark', args), everyMessage)
+  rows.push({ what: 'tshark with UDS', frames: slice, ...measured.first })
+  rows.push({
+    what: 'decode --json, pcapng',
+    frames,
+    ...measured.second,
+    ratio: `${perFrame(measured, slice)} as tshark`,
+    target: '150 x',
+  })
+}
+
+if (installed('log2asc') === undefined) leftOut.push('log2asc (not installed: can-utils)')
+else {
+  say('log2asc ...')
+  const slice = 1_000_000
+  const file = textSlice(text, slice)
+  const measured = paired(
+    Math.min(rounds, 3),
+    () => run('log2asc', ['-I', file, '-O', '/dev/null', 'can0']),
+    () => summary(text),
+  )
+  rows.push({ what: 'log2asc', frames: slice, ...measured.first })
+  rows.push({
+    what: 'decode --summary, text',
+    frames,
+    ...measured.second,
+    ratio: `${perFrame(measured, slice)} as log2asc`,
+    target: '20 x',
+  })
+}
+leftOut.push('the browser worker (not yet part of this run)')
+
+load[1] = loadavg()[0]
+const page = quick ? join(folder, 'performance.md') : join(root, 'docs', 'performance.md')
+writeReport(page, { holds, rows, memory, leftOut, rounds, load })
+say(`Written: ${page}`)
