@@ -1,5 +1,7 @@
 /** @module Defects the fuzzer found, each as the smallest input that shows it. Bytes are invented. */
 
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { readBytes, showsSecret } from './examine.ts'
 
@@ -43,5 +45,15 @@ describe('a damaged table', () => {
     const read = table(...GOOD, ...GOOD, ...GOOD, ...GOOD, ...new Array<string>(150).fill('x,y,z'))
     expect(read.summary.findings['csv-bad-line']).toBe(150)
     expect(read.findings.filter(({ code }) => code === 'csv-bad-line')).toHaveLength(150)
+  })
+})
+
+describe('a damaged pcapng', () => {
+  it('whose block type is made of secret bytes does not have it quoted', () => {
+    const file = 'pcapng-block-type-of-secret-bytes-is-quoted.pcapng'
+    const bytes = readFileSync(join(import.meta.dirname, 'fixtures', file))
+    const read = readBytes(bytes, bytes.length)
+    expect(read.findings.map(({ code }) => code)).toContain('block-unknown')
+    expect(showsSecret(JSON.stringify(read))).toBe(false)
   })
 })

@@ -42,17 +42,19 @@ export function estateOnArrival(): SceneFact[] {
   ]
 }
 
+/** Everything the saloon's proximity keys can do. */
+const keyless = {
+  'emergency-start': 'works',
+  'passive-start': 'works',
+  'passive-entry': 'works',
+  lock: 'works',
+  unlock: 'works',
+  boot: 'works',
+  'blade-door': 'works',
+} as const
+
 /** A finished job: one proximity key added to a list that keeps the others. Scans are added from recordings. */
 export function saloonUntilScan(): SceneFact[] {
-  const keyless = {
-    'emergency-start': 'works',
-    'passive-start': 'works',
-    'passive-entry': 'works',
-    lock: 'works',
-    unlock: 'works',
-    boot: 'works',
-    'blade-door': 'works',
-  } as const
   return [
     at(0, 'job-opened', {
       title: 'Saloon, one key added',
@@ -130,15 +132,6 @@ export function saloonUntilScan(): SceneFact[] {
 
 /** The session and the proof of the finished job. */
 export function saloonAfterScan(): SceneFact[] {
-  const keyless = {
-    'emergency-start': 'works',
-    'passive-start': 'works',
-    'passive-entry': 'works',
-    lock: 'works',
-    unlock: 'works',
-    boot: 'works',
-    'blade-door': 'works',
-  } as const
   return [
     at(41, 'session-opened', { rehearsed: true }),
     at(43, 'key-taught', { key: 'B', carCount: 2, volts: 13.4 }),
