@@ -181,7 +181,10 @@ function seal(
     }
     const found = await store.openBlob(outcome.value.document.sha256)
     if (found === null)
-      throw new CouldNot('The document was sealed but cannot be found.', 'Run: shearline doctor.')
+      throw new CouldNot(
+        'The document was sealed but cannot be found.',
+        'Look whether the disk is full, then seal it once more.',
+      )
     await pipeline(found.stream, createWriteStream(flags.out))
     if (flags.json === true) printJson({ job, sealed: true, ...outcome.value, file: flags.out })
     else

@@ -1,5 +1,6 @@
 import { webcrypto } from 'node:crypto'
-import { Verifier, verifyFile } from '@shearline/jobfile'
+import { describeWhere } from '@shearline/bus'
+import { Verifier, verifyAnswer, verifyFile } from '@shearline/jobfile'
 import type { Command } from 'commander'
 import { exit, paint, print, printJson } from '../output/answer.ts'
 import { bytesOf } from '../output/input.ts'
@@ -12,31 +13,18 @@ export function addVerify(program: Command): void {
     .argument('<file>', 'a handover PDF or a record in JSON; - for standard input')
     .option('--json', 'one JSON object')
     .action(async (file: string, flags: { json?: boolean }) => {
-      const { record: _record, ...check } = await verifyFile(
-        await bytesOf(file),
-        new Verifier(webcrypto.subtle),
-      )
+      const check = await verifyFile(await bytesOf(file), new Verifier(webcrypto.subtle))
       process.exitCode = check.proven ? exit.answered : exit.no
       if (flags.json === true) {
-        printJson({
-          ...check,
-          findings: check.findings.map(({ where, ...finding }) => ({
-            ...finding,
-            where: where.part ?? '',
-            ...(where.byteOffset === undefined ? {} : { byteOffset: where.byteOffset }),
-          })),
-        })
+        printJson(verifyAnswer(check))
         return
       }
       print(check.proven ? paint('Proven.', 'green') : paint('Not proven.', 'red'))
       print(`${check.facts} facts, ${check.signatures} signatures right, ${check.hashes} hashes right`)
       for (const { where, what, doNext, severity } of check.findings) {
-        const place = [
-          where.part,
-          where.byteOffset === undefined ? undefined : `byte ${where.byteOffset}`,
-        ].filter((part) => part !== undefined)
+        const place = describeWhere(where)
         print(
-          `- ${severity === 'error' ? '' : `${severity}: `}${place.join(', ')}${place.length > 0 ? ': ' : ''}${what} ${doNext}`,
+          `- ${severity === 'error' ? '' : `${severity}: `}${place}${place === '' ? '' : ': '}${what} ${doNext}`,
         )
       }
     })

@@ -5,7 +5,7 @@
  * recordings beforehand, with the command lines in `expected/*.json`; records of codes by that folder's script.
  */
 
-import { readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { gzipSync } from 'node:zlib'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { formatTime } from '../frame/index.ts'
@@ -49,6 +49,11 @@ const keyOf = (id: string, payload: string, seconds: string): string =>
   `${id} ${payload} ${Number(seconds).toFixed(6)}`
 const ours = (message: Message): string => keyOf(message.id, hex(message), formatTime(message.time))
 
+/** The first recording as a table, by whatever name it has. */
+const tables = sharedPresent
+  ? readdirSync(sharedUrl('captures/files/')).filter((name) => /^01_.*\.csv$/.test(name))
+  : []
+
 /** Recordings with the expectation that fits them; twins in another format hold the same frames. */
 const RECORDINGS: readonly (readonly [string, string])[] = [
   ['01_can11_obd_uds_kwp_scan.log', '01_can11_obd_uds_kwp_scan.log'],
@@ -62,7 +67,7 @@ const RECORDINGS: readonly (readonly [string, string])[] = [
   ['11_can_mixed_uudt_le.pcap', '11_can_mixed_uudt_be.pcap'],
   ['17_trunc_can.pcap', '17_trunc_can.pcap'],
   ['19_can11_obd01_physical_cut.log', '19_can11_obd01_physical_cut.log'],
-  ['01_can11_obd_uds_kwp_scan.gvret.csv', '01_can11_obd_uds_kwp_scan.log'],
+  ...tables.map((name) => [name, '01_can11_obd_uds_kwp_scan.log'] as const),
   ['03_can11_uds22_multi_dir.MF4', '03_can11_uds22_multi_dir.log'],
   ['05_can11_uds_rsponly_nofc.MF4', '05_can11_uds_rsponly_nofc.log'],
   ['06_can29_plain150k_uds.MF4', '06_can29_plain150k_uds.log'],
