@@ -212,12 +212,12 @@ function checkRedaction(read: Read, raw: Read): void {
   hold('no secret byte is shown', !showsSecret(said), said.match(SECRET_SHOWN))
 }
 
-/** All of an answer as text. Where a packed stream is damaged is known to the piece it came in only. */
+/** All of an answer as text. */
 function plainData(read: Read): string {
   return JSON.stringify([
     read.recognised,
     read.summary,
-    read.findings.map((one) => (one.code === 'gzip-damaged' ? { ...one, where: {} } : one)),
+    read.findings,
     read.announcements,
     read.messages.map(messageLine),
   ])

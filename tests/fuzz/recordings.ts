@@ -253,19 +253,61 @@ function csvColumns(): Uint8Array {
   return text(`# exported\r\nTime (us);ID;DLC;D0;D1;D2;D3;D4;D5;D6;D7\r\n${rows.join('\r\n')}\r\n`)
 }
 
-/** candump's console layout. */
-function consoleText(): Uint8Array {
+/** candump's console layout, with the times of `samples` or the pauses between them. */
+function consoleText(pauses: boolean): Uint8Array {
   return text(
     samples
-      .map(({ ticks, id, extended, data }) => {
+      .map(({ ticks, id, extended, data }, index) => {
+        const time = pauses ? ticks * (index % 3) : ticks
         const name = id
           .toString(16)
           .toUpperCase()
           .padStart(extended ? 8 : 3, '0')
-        return ` (${(ticks / 1e6).toFixed(6)})  can0  ${name}   [${data.length}]  ${hex(data, ' ')}\n`
+        return ` (${(time / 1e6).toFixed(6)})  can0  ${name}   [${data.length}]  ${hex(data, ' ')}\n`
       })
       .join(''),
   )
+}
+
+/** The same messages between tester F1 on 6F1 and units on 6xx, an address in the first byte of every frame. */
+function addressed(): Uint8Array {
+  const lines: string[] = []
+  const put = (id: number, data: Uint8Array): void => {
+    lines.push(
+      `(${(1.7e9 + lines.length * 0.002).toFixed(6)}) can0 ${id.toString(16).toUpperCase()}#${hex(data)}\n`,
+    )
+  }
+  for (const [id, payload] of SAID) {
+    const asks = ((payload[0] as number) & 0x40) === 0
+    const unit = (id | 8) & 0xff
+    const from = asks ? 0x6f1 : 0x600 + unit
+    const [address, back] = asks ? [unit, 0xf1] : [0xf1, unit]
+    const cut = segment(Uint8Array.from(payload), { address })
+    for (const [place, data] of cut.entries()) {
+      put(from, data)
+      if (place === 0 && cut.length > 1)
+        put(asks ? 0x600 + unit : 0x6f1, continueToSend(0, 0, { address: back }))
+    }
+  }
+  return text(lines.join(''))
+}
+
+/** Values of MDF 4.2 in a list, their invalidation bits beside them. */
+function mdfValues(): Uint8Array {
+  const rows = mdf.pieces(joined(samples.map((sample) => record(sample, 8))), (HEAD_BYTES + 8) * 10)
+  const group = mdf.group({
+    recordBytes: HEAD_BYTES + 8,
+    channels: frameChannels(8),
+    cycles: samples.length,
+    invalidationBytes: 1,
+  })
+  const values = mdf.valueList(
+    rows.map((part) => mdf.draft('DV', [], part)),
+    rows.map(() => mdf.draft('DI', [], new Uint8Array(10))),
+    10,
+  )
+  const root = mdf.dataGroup(group, values, 0)
+  return mdf.mdfFile({ order: mdf.inOrder(root, true), firstGroup: root })
 }
 
 /** One sound recording. `format` is what it must be recognised as. */
@@ -285,7 +327,9 @@ export const RECORDINGS: readonly Recording[] = [
     format: 'candump',
     bytes: text(frames({ fd: true }).map(candumpLine).join('')),
   },
-  { name: 'candump console', format: 'candump', bytes: consoleText() },
+  { name: 'candump console', format: 'candump', bytes: consoleText(false) },
+  { name: 'candump console of pauses', format: 'candump', bytes: consoleText(true) },
+  { name: 'candump log with address bytes', format: 'candump', bytes: addressed() },
   {
     name: 'demo session',
     format: 'candump',
@@ -303,6 +347,7 @@ export const RECORDINGS: readonly Recording[] = [
   { name: 'MDF finished', format: 'mdf', bytes: mdfPlain(false, false) },
   { name: 'MDF unfinished', format: 'mdf', bytes: mdfPlain(true, false) },
   { name: 'MDF packed', format: 'mdf', bytes: mdfPlain(false, true) },
+  { name: 'MDF of values', format: 'mdf', bytes: mdfValues() },
   { name: 'MDF in lists', format: 'mdf', bytes: mdfElsewhere() },
   { name: 'CSV of bytes', format: 'csv', bytes: csvPlain() },
   { name: 'CSV of columns', format: 'csv', bytes: csvColumns() },

@@ -3,6 +3,7 @@
 export { candumpLine } from './candump/write.ts'
 export type { CaptureFormatName, DoipAnnouncement, DoipMessage } from './capture/contract.ts'
 export { HEAD_BYTES } from './capture/contract.ts'
+export { packedDamage } from './capture/gzip.ts'
 export { recogniseCapture } from './capture/index.ts'
 export type { Recognised } from './capture/recognise.ts'
 export {

@@ -53,6 +53,20 @@ describe('identifiers outside the standards', () => {
     expect(ids(exchange)).toEqual(['641', '651'])
   })
 
+  it('are shown when a scan asks at least four of them once each, answers equally far away', () => {
+    const asked = (count: number): CanFrame[] =>
+      play(
+        ...Array.from({ length: count }, (_, unit) => {
+          const id = 0x640 + unit * 16
+          return [`${id.toString(16)} 031902FF`, `${(id + 8).toString(16)} 035902FF`]
+        }).flat(),
+      )
+    expect(ids(asked(4))).toHaveLength(8)
+    expect(ids(asked(3))).toEqual([])
+    const uneven = ['641 031902FF', '651 035902FF', '661 031902FF', '669 035902FF']
+    expect(ids(play(...uneven, '681 031902FF', '68A 035902FF', '691 031902FF', '69C 035902FF'))).toEqual([])
+  })
+
   it('are shown when a segmented message ran under flow control', () => {
     expect(ids(play('241 1008360011223344', '641 300000', '241 215566'))).toEqual(['241'])
   })

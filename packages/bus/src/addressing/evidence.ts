@@ -3,13 +3,14 @@
  *
  * Inside the ranges of the standards a sender is believed unless most of its frames are no ISO-TP. Outside them it
  * must prove itself: its segmented messages ran under another identifier's flow control, or its messages and
- * another's answer each other, or it sends one whole segmented answer after the other. The thresholds are ours.
+ * another's answer each other, or several pairs with equally distant identifiers do so once each, or it sends one
+ * whole segmented answer after the other. The thresholds are ours.
  */
 
 import { KWP_SERVICES } from '../kwp/index.ts'
 import { OBD_SERVICES } from '../obd/index.ts'
 import { UDS_SERVICES } from '../uds/services.ts'
-import type { Heard } from './heard.ts'
+import type { Heard, PairFamily } from './heard.ts'
 
 /** An answer is looked for among this many messages before it on its channel. */
 const ANSWER_WITHIN_MESSAGES = 64
@@ -22,6 +23,10 @@ const MOST_UNPROVEN_MESSAGES = 512
 const FEW_MESSAGES = 4
 /** Peers remembered per sender: a functional request has many, noise must not have endlessly many. */
 const MOST_PEERS = 256
+
+/** Pairs with equally distant identifiers that prove each other: a scan asks each unit once. */
+const FAMILY_PAIRS = 4
+const MOST_FAMILIES = 4096
 
 const NEGATIVE = 0x7f
 
@@ -47,6 +52,7 @@ interface Asked {
 /** The evidence of one channel. */
 export class ChannelEvidence {
   #number = 0
+  readonly #families = new Map<number, PairFamily>()
   /** Who last sent a message that begins with this byte. */
   readonly #asked: (Asked | undefined)[] = new Array(256)
 
@@ -97,9 +103,21 @@ export class ChannelEvidence {
     from.answering++
     by.services.add(service)
     from.services.add(service)
+    if (!from.peers.has(by)) this.#countInFamily(by, from)
     link(by, from)
     link(from, by)
     if (first !== NEGATIVE) countDialect(from, service, second, length)
+  }
+
+  #countInFamily(asker: Heard, answerer: Heard): void {
+    const apart = Number.parseInt(answerer.id, 16) - Number.parseInt(asker.id, 16)
+    const known = this.#families.get(apart)
+    if (Number.isNaN(apart) || (known === undefined && this.#families.size >= MOST_FAMILIES)) return
+    const family = known ?? { pairs: 0 }
+    family.pairs++
+    this.#families.set(apart, family)
+    asker.family ??= family
+    answerer.family ??= family
   }
 
   #fits(
@@ -147,7 +165,7 @@ export function countFlow(sender: Heard, receiver: Heard): void {
 
 /** Decides about a sender as soon as the evidence allows. A verdict once given stays. */
 export function judge(heard: Heard): void {
-  if (heard.verdict !== 'open') return
+  if (heard.verdict !== 'open' || heard.forced) return
   const malformed = heard.lane?.malformed ?? 0
   const frames = heard.lane?.frames ?? heard.messages
   if (heard.standard) {
@@ -171,11 +189,13 @@ export function isShown(heard: Heard): boolean {
   return heard.messages < FEW_MESSAGES || heard.assigned * 2 >= heard.messages
 }
 
-function isProven(heard: Heard): boolean {
+/** Whether what a sender said and was answered proves that it carries diagnostics. */
+export function isProven(heard: Heard): boolean {
   if (heard.flowPaired >= 1) return true
   const paired = heard.answered + heard.answering
   const enough = paired >= 3 || (paired >= 2 && heard.services.size >= 2)
   if (enough && paired * 2 >= heard.messages) return true
+  if ((heard.family?.pairs ?? 0) >= FAMILY_PAIRS && paired >= heard.messages) return true
   return heard.segmented >= 3 && heard.segmented === heard.messages && heard.likeAnswer === heard.messages
 }
 

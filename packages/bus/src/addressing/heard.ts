@@ -1,9 +1,15 @@
 /** @module What has been heard from one sender: the evidence that it carries diagnostics, and in which dialect. */
 
 import type { Lane } from '../isotp/lane.ts'
+import type { AddressByteReading } from './address-bytes.ts'
 
 /** Whether a sender's messages are shown: known as diagnostics, known as plain traffic, or not yet either. */
 export type Verdict = 'diagnostic' | 'plain' | 'open'
+
+/** Pairs of asker and answerer whose identifiers lie equally far apart. */
+export interface PairFamily {
+  pairs: number
+}
 
 /** One sender on one channel, with everything counted that later decides about it. */
 export interface Heard {
@@ -35,6 +41,8 @@ export interface Heard {
   flowPaired: number
   /** Who answers it or is answered by it, and how often. */
   readonly peers: Map<Heard, number>
+  /** The pairs of asker and answerer on its channel whose identifiers lie as far apart as its own pair. */
+  family: PairFamily | undefined
   /** The last message: first two bytes and its number on the channel. */
   lastSid: number
   lastSecond: number
@@ -43,6 +51,8 @@ export interface Heard {
   udsOnly: number
   kwpOnly: number
   makerOnly: number
+  /** The same identifier read with an address byte in front, while that is possible or once it is found. */
+  addressBytes: AddressByteReading | undefined
 }
 
 /** A sender of whom nothing has been heard. */
@@ -71,6 +81,7 @@ export function newHeard(
     answering: 0,
     services: new Set(),
     flowPaired: 0,
+    family: undefined,
     peers: new Map(),
     lastSid: -1,
     lastSecond: -1,
@@ -78,5 +89,6 @@ export function newHeard(
     udsOnly: 0,
     kwpOnly: 0,
     makerOnly: 0,
+    addressBytes: undefined,
   }
 }

@@ -1,29 +1,36 @@
 /**
- * @module Reads lines that are laid out as the ones before them, several characters at a time.
+ * @module Reads lines that are laid out as the ones before them, many characters at a time.
  *
  * Taken are only lines laid out as the last ones of their channel, not earlier than the one before, whose identifier
  * was read before and whose data are hex digits of a length a classic frame can have. Those of plain identifiers are
  * counted, the others become frames. Any other line is left to `LineParser`: what is wrong is found and told as ever.
+ *
+ * The loop runs compiled (`scan-lines.ts`); `#runUncompiled` does the same where the host has no WebAssembly.
  */
 
 import type { CaptureSink } from '../capture/contract.ts'
+import { slotAt } from '../capture/known-ids.ts'
+import type { ScanStore } from '../capture/scan-store.ts'
 import { ReusedFrame } from '../frame/reused.ts'
-import { HASH, hex } from './bytes.ts'
-import { notDecimal, notHex } from './digits.ts'
-import { CLOSE_AT, FRACTION_AT, Track } from './track.ts'
+import { HASH, hex, isDigit } from './bytes.ts'
+import { notHex } from './digits.ts'
+import { CONTROL, type ScanLines, startScanLines } from './scan-lines.ts'
+import { type Layout, Track } from './track.ts'
 
-/** The longest line that can be taken: the time, a name of 15, an identifier of 8, 16 digits, the line end. */
+/** The longest line that can be taken: 32 to the identifier, 9 of that, 16 digits, two for the line end; rounded up. */
 const MOST_BYTES = 64
 /** More channels than any recorder has at once; the lines of further ones are read one by one. */
 const MOST_TRACKS = 8
 
 const NEWLINE = 0x0a
+const RETURN = 0x0d
 /** `#` as the last of the four characters of a word. */
 const HASH_LAST = 0x23
 
 /** Reads lines that are alike, and learns from the others what they look like. */
 export class AlikeLines {
   readonly #sink: CaptureSink
+  readonly #store: ScanStore
   /** Its own: the parser of lines keeps the channel in its frame from one line to the next. */
   readonly #frame: ReusedFrame = new ReusedFrame()
   readonly #tracks: Track[] = []
@@ -33,11 +40,13 @@ export class AlikeLines {
     decimals: 6,
   }
   #current: Track | undefined
+  #scan: ScanLines | 'none' | undefined
   /** Number of the next line. */
   line: number = 1
 
-  constructor(sink: CaptureSink) {
+  constructor(sink: CaptureSink, store: ScanStore) {
     this.#sink = sink
+    this.#store = store
   }
 
   /** Whether the sink can do without plain frames. */
@@ -48,7 +57,7 @@ export class AlikeLines {
   /** Reads lines from `start`, the beginning of one; returns the beginning of the first that is not alike. */
   read(bytes: Uint8Array, view: DataView, start: number): number {
     let at = this.#current === undefined ? start : this.#run(this.#current, bytes, view, start)
-    for (let tries = 1; tries < this.#tracks.length; ) {
+    for (let tries = 1; tries < this.#tracks.length && at < bytes.length; ) {
       const next = this.#tracks[(this.#tracks.indexOf(this.#current as Track) + 1) % this.#tracks.length]
       this.#current = next
       const after = this.#run(next as Track, bytes, view, at)
@@ -66,44 +75,105 @@ export class AlikeLines {
       track.count = 0
       this.#time.seconds = track.seconds
       this.#time.nanoseconds = track.nanoseconds
+      this.#time.decimals = track.layout?.decimals ?? 0
       this.#sink.plainFrames?.(track.channel, count, this.#time)
     }
   }
 
   /** Learns from a line from which a frame was read and told. */
-  learn(frame: ReusedFrame, bytes: Uint8Array, view: DataView, start: number): void {
+  learn(frame: ReusedFrame, bytes: Uint8Array, view: DataView, start: number, crlf: boolean): void {
     let track = this.#tracks.find((known) => known.channel === frame.channel)
     if (track === undefined) {
-      if (this.#tracks.length >= MOST_TRACKS || view.byteLength - start < MOST_BYTES) return
-      track = Track.from(frame, bytes, view, start)
-      if (track === undefined) return
+      if (this.#tracks.length >= MOST_TRACKS) return
+      track = new Track(frame.channel, this.#store)
       this.#tracks.push(track)
-    } else if (!track.take(bytes, view, start, frame)) return
-    track.seconds = frame.time.seconds
+    }
+    track.learn(frame, bytes, start, crlf)
+    if (track.layout === undefined) return
     this.#current = track
-    if (frame.error || frame.remote || frame.fd) return
+    if (frame.error || frame.remote || frame.fd || view.byteLength - start < MOST_BYTES) return
     const plain = this.#sink.isPlain?.(frame.channel, frame.id, frame.extended) === true
     track.know(frame, view, start, plain)
   }
 
   #run(track: Track, bytes: Uint8Array, view: DataView, start: number): number {
-    const { second0, second1, second2, name0, name1, between, idAt, ids } = track
-    const limit = bytes.length - MOST_BYTES
-    let { high, low } = track
+    const { layout } = track
+    if (layout === undefined) return start
+    const scan = track.addresses === undefined ? undefined : this.#compiledFor(bytes)
     let at = start
-    let count = 0
+    while (at < bytes.length) {
+      const before = at
+      at =
+        scan === undefined
+          ? this.#runUncompiled(track, layout, bytes, view, at)
+          : this.#runCompiled(scan, track, layout, bytes, at)
+      if (at > bytes.length - MOST_BYTES) break
+      if (at > before) continue
+      // What was counted has the second that was.
+      this.tell()
+      if (!track.nextSecond(bytes, at)) break
+    }
+    return at
+  }
+
+  /** The compiled loop, where there can be one and these bytes lie in its memory. */
+  #compiledFor(bytes: Uint8Array): ScanLines | undefined {
+    const { memory } = this.#store
+    if (memory === undefined || bytes.buffer !== memory.buffer) return undefined
+    this.#scan ??= startScanLines(memory) ?? 'none'
+    return this.#scan === 'none' ? undefined : this.#scan
+  }
+
+  #runCompiled(scan: ScanLines, track: Track, layout: Layout, bytes: Uint8Array, start: number): number {
+    const { addresses } = track
+    if (addresses === undefined) return start
+    const offset = bytes.byteOffset
+    const end = offset + bytes.length
+    let at = offset + start
+    while (at < end) {
+      at = scan(addresses.control, addresses.table, at, end)
+      const count = track.told(CONTROL.count)
+      if (count > 0) {
+        track.count += count
+        this.line += count
+        track.setTime(bytes, track.told(CONTROL.lastCounted) - offset)
+      }
+      const slot = track.told(CONTROL.slot)
+      if (slot === 0) break
+      const data = track.told(CONTROL.data) - offset
+      const line = track.told(CONTROL.line) - offset
+      this.#tellFrame(
+        track,
+        layout,
+        slotAt(slot, addresses.table),
+        bytes,
+        line,
+        data,
+        track.told(CONTROL.digits),
+      )
+    }
+    return at - offset
+  }
+
+  #runUncompiled(track: Track, layout: Layout, bytes: Uint8Array, view: DataView, start: number): number {
+    const { head, ids } = track
+    const { secondsDigits, closeAt, idAt, decimals, lineEndBytes } = layout
+    const limit = bytes.length - MOST_BYTES
+    const endsAt = (at: number) =>
+      bytes[at + lineEndBytes - 1] === NEWLINE && (lineEndBytes === 1 || bytes[at] === RETURN)
+    let at = start
     while (at <= limit) {
-      if (view.getInt32(at, true) !== second0 || view.getInt32(at + 4, true) !== second1) break
-      if (view.getInt32(at + 8, true) !== second2) break
-      const thisHigh = view.getInt32(at + FRACTION_AT)
-      const thisLow = view.getUint16(at + FRACTION_AT + 4)
-      if (thisHigh < high || (thisHigh === high && thisLow < low)) break
-      if ((notDecimal(thisHigh) | notDecimal(thisLow | 0x30300000)) !== 0) break
-      if (view.getInt32(at + CLOSE_AT, true) !== name0 || view.getInt32(at + idAt - 4, true) !== name1) break
-      let word = 0
-      while (word < between.length && view.getInt32(at + CLOSE_AT + 4 + word * 4, true) === between[word])
-        word++
-      if (word < between.length) break
+      let same = 0
+      while (same < secondsDigits + 2 && bytes[at + same] === head[same]) same++
+      if (same < secondsDigits + 2) break
+      let fraction = 0
+      for (; same < closeAt && isDigit(bytes[at + same]); same++)
+        fraction = fraction * 10 + (bytes[at + same] as number) - 0x30
+      if (same < closeAt) break
+      const nanoseconds = fraction * 10 ** (9 - decimals)
+      if (nanoseconds < track.nanoseconds) break
+      while (same < idAt && bytes[at + same] === head[same]) same++
+      if (same < idAt) break
       const first = view.getInt32(at + idAt, true)
       let data = at + idAt + 4
       let second = 0
@@ -114,41 +184,39 @@ export class AlikeLines {
       }
       const slot = ids.find(first, second)
       if (slot < 0) break
-      let length = ids.digits[slot] as number
-      if (bytes[data + length] !== NEWLINE) {
+      let length = ids.digits(slot)
+      if (!endsAt(data + length)) {
         length = 0
-        while (length <= 16 && bytes[data + length] !== NEWLINE) length += 2
+        while (length <= 16 && !endsAt(data + length)) length += 2
         if (length > 16) break
-        ids.digits[slot] = length
+        ids.setDigits(slot, length)
       }
       if (notHex(view, data, length) !== 0) break
-      high = thisHigh
-      low = thisLow
-      at = data + length + 1
-      if (ids.plain[slot] === 1) {
-        count++
-        continue
-      }
-      track.high = high
-      track.low = low
-      track.count += count
-      this.line += count
-      count = 0
-      this.#tellFrame(track, slot, bytes, data, length)
+      if (ids.isPlain(slot)) {
+        track.count++
+        this.line++
+        track.nanoseconds = nanoseconds
+      } else this.#tellFrame(track, layout, slot, bytes, at, data, length)
+      at = data + length + lineEndBytes
     }
-    track.high = high
-    track.low = low
-    track.count += count
-    this.line += count
     return at
   }
 
-  #tellFrame(track: Track, slot: number, bytes: Uint8Array, data: number, digits: number): void {
+  #tellFrame(
+    track: Track,
+    layout: Layout,
+    slot: number,
+    bytes: Uint8Array,
+    line: number,
+    data: number,
+    digits: number,
+  ): void {
     this.tell()
+    track.setTime(bytes, line)
     const frame = this.#frame
     frame.time.seconds = track.seconds
     frame.time.nanoseconds = track.nanoseconds
-    frame.time.decimals = 6
+    frame.time.decimals = layout.decimals
     frame.channel = track.channel
     track.ids.set(slot, frame)
     for (let index = 0, at = data; at < data + digits; index++, at += 2)
@@ -156,6 +224,6 @@ export class AlikeLines {
     frame.setLength(digits / 2)
     frame.where.line = this.line++
     this.#sink.frame(frame)
-    if (this.#sink.isPlain?.(track.channel, frame.id, frame.extended) === true) track.ids.plain[slot] = 1
+    if (this.#sink.isPlain?.(track.channel, frame.id, frame.extended) === true) track.ids.makePlain(slot)
   }
 }

@@ -1,5 +1,6 @@
 /** @module The console layout after the channel: `7DF   [8]  02 01 ...`, with `RX - -` before it when `-x` was given. */
 
+import type { Direction } from '../frame/index.ts'
 import type { ReusedFrame } from '../frame/reused.ts'
 import {
   CLOSE_BRACKET,
@@ -23,7 +24,9 @@ export function readConsole(
   end: number,
 ): LineFault | undefined {
   let at = start
+  let direction: Direction | undefined
   if (bytes[at] === LETTER_R || bytes[at] === LETTER_T) {
+    direction = bytes[at] === LETTER_T ? 'transmitted' : 'received'
     for (let word = 0; word < 3; word++) {
       while (at < end && !isBlank(bytes[at])) at++
       while (at < end && isBlank(bytes[at])) at++
@@ -37,6 +40,7 @@ export function readConsole(
   }
   const fault = setIdentifier(frame, id, at - idStart)
   if (fault !== undefined) return fault
+  frame.direction = direction
   while (at < end && isBlank(bytes[at])) at++
   if (at === end) return 'cut'
   if (bytes[at] !== OPEN_BRACKET) return 'junk'

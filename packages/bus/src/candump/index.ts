@@ -1,9 +1,11 @@
 /** @module candump text, as the CAN utilities of Linux write it: log layout and console layout. */
 
 import type { CaptureFormat } from '../capture/contract.ts'
+import { ScanStore } from '../capture/scan-store.ts'
 import { ReusedFrame } from '../frame/reused.ts'
 import { LineParser } from './line.ts'
 import { openCandump } from './reader.ts'
+import { withRelativeTimes } from './relative-times.ts'
 
 /** Recognised by one line in the first bytes that is a frame; text with NUL bytes is not candump. */
 export const candump: CaptureFormat = {
@@ -23,5 +25,5 @@ export const candump: CaptureFormat = {
     }
     return undefined
   },
-  open: (sink) => openCandump(sink),
+  open: (sink, _, store) => withRelativeTimes(sink, (told) => openCandump(told, store ?? new ScanStore())),
 }

@@ -20,6 +20,7 @@ export function isFdLength(length: number): boolean {
 
 /** Sets a frame's identifier and clears its flags. Three digits are 11 bits, eight are 29 bits or an error frame. */
 export function setIdentifier(frame: ReusedFrame, value: number, digits: number): LineFault | undefined {
+  frame.direction = undefined
   frame.error = false
   frame.remote = false
   frame.fd = false
@@ -60,7 +61,7 @@ export function readLogData(
       at++
       if (at + 1 < end && bytes[at] === UNDERSCORE && hex(bytes[at + 1]) !== NO_HEX) at += 2
     }
-    return at < end && !isBlank(bytes[at]) ? 'remote-junk' : tail(bytes, at, end)
+    return at < end && !isBlank(bytes[at]) ? 'remote-junk' : tail(frame, bytes, at, end)
   }
   let most = 8
   if (at < end && bytes[at] === HASH) {
@@ -96,7 +97,7 @@ export function readLogData(
   }
   if (frame.fd && !isFdLength(length)) return 'fd-length'
   frame.setLength(length)
-  return tail(bytes, at, end)
+  return tail(frame, bytes, at, end)
 }
 
 function tooLong(bytes: Uint8Array, start: number, end: number): LineFault {
@@ -106,11 +107,12 @@ function tooLong(bytes: Uint8Array, start: number, end: number): LineFault {
 }
 
 /** Nothing, or the direction that `candump -x` adds. */
-function tail(bytes: Uint8Array, start: number, end: number): LineFault | undefined {
+function tail(frame: ReusedFrame, bytes: Uint8Array, start: number, end: number): LineFault | undefined {
   let at = start
   if (at < end && !isBlank(bytes[at])) return 'junk'
   while (at < end && isBlank(bytes[at])) at++
-  if (at < end && (bytes[at] === LETTER_R || bytes[at] === LETTER_T)) at++
+  if (at < end && (bytes[at] === LETTER_R || bytes[at] === LETTER_T))
+    frame.direction = bytes[at++] === LETTER_T ? 'transmitted' : 'received'
   while (at < end && isBlank(bytes[at])) at++
   return at === end ? undefined : 'junk'
 }

@@ -1,6 +1,7 @@
 /** @module Reads candump text, fed in chunks cut anywhere, line by line. */
 
 import type { CaptureReader, CaptureSink } from '../capture/contract.ts'
+import type { ScanStore } from '../capture/scan-store.ts'
 import type { Severity } from '../finding/index.ts'
 import { ReusedFrame } from '../frame/reused.ts'
 import { AlikeLines } from './alike-lines.ts'
@@ -14,12 +15,13 @@ const NEWLINE = 0x0a
 const RETURN = 0x0d
 
 /** Opens a reader of candump text. Findings carry the line number, counted from 1, never the line's bytes. */
-export function openCandump(sink: CaptureSink): CaptureReader {
-  return new CandumpReader(sink)
+export function openCandump(sink: CaptureSink, store: ScanStore): CaptureReader {
+  return new CandumpReader(sink, store)
 }
 
 class CandumpReader implements CaptureReader {
   readonly #sink: CaptureSink
+  readonly #store: ScanStore
   readonly #frame: ReusedFrame = new ReusedFrame()
   readonly #parser: LineParser = new LineParser(this.#frame)
   /** The beginning of a line whose end has not come yet. */
@@ -32,13 +34,19 @@ class CandumpReader implements CaptureReader {
   #line = 1
   #saidTimeless = false
 
-  constructor(sink: CaptureSink) {
+  constructor(sink: CaptureSink, store: ScanStore) {
     this.#sink = sink
-    this.#alike = new AlikeLines(sink)
+    this.#store = store
+    this.#alike = new AlikeLines(sink, store)
     this.#skips = this.#alike.isWanted
   }
 
   push(chunk: Uint8Array): void {
+    if (this.#skips) for (const piece of this.#store.pieces(chunk)) this.#push(piece)
+    else this.#push(chunk)
+  }
+
+  #push(chunk: Uint8Array): void {
     const view = new DataView(chunk.buffer, chunk.byteOffset, chunk.byteLength)
     let start = 0
     while (start < chunk.length) {
@@ -109,7 +117,7 @@ class CandumpReader implements CaptureReader {
     }
     this.#alike.tell()
     this.#sink.frame(this.#frame)
-    this.#alike.learn(this.#frame, bytes, view, start)
+    this.#alike.learn(this.#frame, bytes, view, start, stop < end)
   }
 
   #report(fault: LineFault, last: boolean): void {

@@ -1,101 +1,166 @@
-/** @module What the lines of one channel have in common: the beginning of their time stamp and the channel's name. */
+/** @module What the lines of one channel have in common: how they begin, and how they end. */
 
-import { KnownIds } from '../capture/known-ids.ts'
+import type { KnownIds } from '../capture/known-ids.ts'
+import type { ScanStore } from '../capture/scan-store.ts'
 import type { ReusedFrame } from '../frame/reused.ts'
-import { CLOSE, DOT, HASH, OPEN } from './bytes.ts'
+import { CLOSE, DOT, HASH, isDigit, OPEN } from './bytes.ts'
+import { CONTROL } from './scan-lines.ts'
 
 const SPACE = 0x20
-/** `(1436509052.249713)`: the places of its parts. Other lengths are read line by line. */
-export const FRACTION_AT: number = 12
-export const CLOSE_AT: number = 18
-/** Names of up to this length are compared; `) ` and a blank stand around them. */
-const MOST_NAME_BYTES = 15
+const DIGIT_0 = 0x30
+/** What stands around the name and before the identifier: `(`, `.`, `)` and two blanks. */
+const AROUND_BYTES = 5
+/** A line's beginning is compared as its first sixteen characters and the last sixteen before its identifier. */
+const LEAST_HEAD_BYTES = 16
+const MOST_HEAD_BYTES = 32
+/** Fewer characters before `)` no time has that a clock gave. */
+const LEAST_CLOSE_AT = 8
+const MOST_SECONDS_DIGITS = 15
+
+/** How the lines of a channel are laid out: `(` seconds `.` decimals `) ` name blank, up to the identifier. */
+export interface Layout {
+  readonly secondsDigits: number
+  readonly decimals: number
+  readonly closeAt: number
+  readonly idAt: number
+  readonly lineEndBytes: number
+}
+
+/** The layout of a line that held a frame; `undefined` when it is laid out in another way. */
+function layoutOf(frame: ReusedFrame, bytes: Uint8Array, start: number, crlf: boolean): Layout | undefined {
+  if (bytes[start] !== OPEN) return undefined
+  let at = start + 1
+  while (isDigit(bytes[at])) at++
+  const secondsDigits = at - start - 1
+  const { decimals } = frame.time
+  const closeAt = secondsDigits + decimals + 2
+  const idAt = secondsDigits + decimals + frame.channel.length + AROUND_BYTES
+  const idDigits = frame.extended || frame.error ? 8 : 3
+  const alike =
+    secondsDigits > 0 &&
+    secondsDigits <= MOST_SECONDS_DIGITS &&
+    decimals > 0 &&
+    closeAt >= LEAST_CLOSE_AT &&
+    frame.channel.length > 0 &&
+    idAt >= LEAST_HEAD_BYTES &&
+    idAt <= MOST_HEAD_BYTES &&
+    bytes[at] === DOT &&
+    bytes[start + closeAt] === CLOSE &&
+    bytes[start + closeAt + 1] === SPACE &&
+    bytes[start + idAt - 1] === SPACE &&
+    bytes[start + idAt + idDigits] === HASH
+  return alike ? { secondsDigits, decimals, closeAt, idAt, lineEndBytes: crlf ? 2 : 1 } : undefined
+}
 
 /** The lines of one channel, as far as they are alike. */
 export class Track {
   readonly channel: string
-  readonly ids: KnownIds = new KnownIds()
-  /** `(` and the whole seconds with the point, as three words; zero while the last line was of another kind. */
-  second0: number = 0
-  second1: number = 0
-  second2: number = 0
-  /** `) can0 `: its first and its last word, those between, and where the identifier starts. */
-  readonly name0: number
-  readonly name1: number
-  readonly between: Int32Array
-  readonly idAt: number
-  /** The last frame: its whole seconds, and its six decimals as two big-endian numbers of their characters. */
+  readonly ids: KnownIds
+  readonly addresses: { readonly control: number; readonly table: number } | undefined
+  /** Of the last line; `undefined` while that was laid out in another way. */
+  layout: Layout | undefined
+  /** The beginning of the last line, up to its identifier. */
+  readonly head: Uint8Array = new Uint8Array(MOST_HEAD_BYTES)
+  /** Whole seconds and nanoseconds of the last line. */
   seconds: number = 0
-  high: number = 0
-  low: number = 0
+  nanoseconds: number = 0
   /** Lines that were only counted and are not yet told. */
   count: number = 0
+  readonly #control: DataView | undefined
 
-  private constructor(channel: string, bytes: Uint8Array, view: DataView, start: number) {
+  constructor(channel: string, store: ScanStore) {
+    const { ids, addresses } = store.openTrack()
     this.channel = channel
-    this.idAt = CLOSE_AT + 2 + channel.length + 1
-    this.name0 = view.getInt32(start + CLOSE_AT, true)
-    this.name1 = view.getInt32(start + this.idAt - 4, true)
-    const words = Math.max(0, Math.ceil((this.idAt - CLOSE_AT - 8) / 4))
-    this.between = Int32Array.from({ length: words }, (_, word) =>
-      view.getInt32(start + CLOSE_AT + 4 + word * 4, true),
-    )
-    this.take(bytes, view, start, undefined)
+    this.ids = ids
+    this.addresses = addresses
+    const { memory } = store
+    this.#control =
+      addresses === undefined || memory === undefined
+        ? undefined
+        : new DataView(memory.buffer, addresses.control)
   }
 
-  /** Learns from a line that held a frame: `undefined` when it is laid out in another way. */
-  static from(frame: ReusedFrame, bytes: Uint8Array, view: DataView, start: number): Track | undefined {
-    if (!isAlike(frame, bytes, start)) return undefined
-    return new Track(frame.channel, bytes, view, start)
+  /** Learns from a line that held a frame. `crlf` says how the line ends. */
+  learn(frame: ReusedFrame, bytes: Uint8Array, start: number, crlf: boolean): void {
+    this.layout = layoutOf(frame, bytes, start, crlf)
+    if (this.layout === undefined) return
+    this.head.set(bytes.subarray(start, start + this.layout.idAt))
+    this.seconds = frame.time.seconds
+    this.nanoseconds = frame.time.nanoseconds
+    if (this.#control !== undefined) this.#write(this.#control, this.layout)
   }
 
-  /** Notes the time of a line on this channel; without a frame the line was checked already. */
-  take(bytes: Uint8Array, view: DataView, start: number, frame: ReusedFrame | undefined): boolean {
-    if (frame !== undefined && !isAlike(frame, bytes, start)) {
-      this.second0 = 0
-      return false
+  /**
+   * Goes on to a later second when the line at `start` begins as the lines before but for that. True when it does;
+   * whether the rest of the line is sound is still open.
+   */
+  nextSecond(bytes: Uint8Array, start: number): boolean {
+    const { layout, head } = this
+    if (layout === undefined) return false
+    const { secondsDigits, idAt, closeAt } = layout
+    let seconds = 0
+    for (let at = 1; at <= secondsDigits; at++) {
+      const byte = bytes[start + at]
+      if (!isDigit(byte)) return false
+      seconds = seconds * 10 + (byte as number) - DIGIT_0
     }
-    this.second0 = view.getInt32(start, true)
-    this.second1 = view.getInt32(start + 4, true)
-    this.second2 = view.getInt32(start + 8, true)
-    this.high = view.getInt32(start + FRACTION_AT)
-    this.low = view.getUint16(start + FRACTION_AT + 4)
+    if (seconds <= this.seconds || bytes[start] !== OPEN) return false
+    for (let at = secondsDigits + 1; at < idAt; at++) {
+      const isDecimal = at > secondsDigits + 1 && at < closeAt
+      if (isDecimal ? !isDigit(bytes[start + at]) : bytes[start + at] !== head[at]) return false
+    }
+    head.set(bytes.subarray(start, start + idAt))
+    head.fill(DIGIT_0, secondsDigits + 2, closeAt)
+    this.seconds = seconds
+    this.nanoseconds = 0
+    if (this.#control !== undefined) this.#write(this.#control, layout)
     return true
   }
 
-  /** Nanoseconds of the last frame. */
-  get nanoseconds(): number {
-    const { high, low } = this
-    const digits =
-      ((high >> 24) & 15) * 100_000 +
-      ((high >> 16) & 15) * 10_000 +
-      ((high >> 8) & 15) * 1000 +
-      (high & 15) * 100 +
-      ((low >> 8) & 15) * 10 +
-      (low & 15)
-    return digits * 1000
+  /** Notes the time of a line that is alike to the last one. */
+  setTime(bytes: Uint8Array, start: number): void {
+    const { secondsDigits, decimals } = this.layout as Layout
+    let nanoseconds = 0
+    for (let at = start + secondsDigits + 2, end = at + decimals; at < end; at++)
+      nanoseconds = nanoseconds * 10 + (bytes[at] as number) - DIGIT_0
+    for (let digit = decimals; digit < 9; digit++) nanoseconds *= 10
+    this.nanoseconds = nanoseconds
   }
 
   /** Remembers the identifier on this line, and whether it is plain. */
   know(frame: ReusedFrame, view: DataView, start: number, plain: boolean): void {
-    const at = start + this.idAt
+    if (this.layout === undefined) return
+    const at = start + this.layout.idAt
     const second = frame.extended ? view.getInt32(at + 4, true) : 0
     this.ids.add(view.getInt32(at, true), second, frame.id, frame.extended, plain)
   }
-}
 
-/** Whether the line that held this frame is `(ssssssssss.dddddd) channel id#...` with nothing more in between. */
-function isAlike(frame: ReusedFrame, bytes: Uint8Array, start: number): boolean {
-  const name = frame.channel.length
-  return (
-    bytes[start] === OPEN &&
-    bytes[start + 11] === DOT &&
-    bytes[start + CLOSE_AT] === CLOSE &&
-    frame.time.decimals === 6 &&
-    bytes[start + CLOSE_AT + 1] === SPACE &&
-    name > 0 &&
-    name <= MOST_NAME_BYTES &&
-    bytes[start + CLOSE_AT + 2 + name] === SPACE &&
-    bytes[start + CLOSE_AT + 3 + name + (frame.extended || frame.error ? 8 : 3)] === HASH
-  )
+  /** Tells the compiled loop what lines look like. */
+  #write(control: DataView, { secondsDigits, closeAt, idAt, lineEndBytes }: Layout): void {
+    const { head } = this
+    for (let index = 0; index < 16; index++) {
+      this.#pattern(control, CONTROL.headPattern + index, index, secondsDigits, closeAt)
+      this.#pattern(control, CONTROL.namePattern + index, idAt - 16 + index, secondsDigits, closeAt)
+      // The characters before `)`, the last one lowest. Those before the line stand for nothing.
+      const at = closeAt - 1 - index
+      control.setUint8(CONTROL.timeLow + index, at < 0 ? 0 : (head[at] as number))
+      if (index >= 8) control.setUint8(CONTROL.timeHighMask + index - 8, at < 0 ? 0 : 0xff)
+    }
+    control.setUint32(CONTROL.closeAt, closeAt, true)
+    control.setUint32(CONTROL.idAt, idAt, true)
+    control.setUint32(CONTROL.lineEnd, lineEndBytes === 2 ? 0x0a0d : 0x0a, true)
+    control.setUint32(CONTROL.lineEndMask, lineEndBytes === 2 ? 0xffff : 0xff, true)
+    control.setUint32(CONTROL.lineEndBytes, lineEndBytes, true)
+  }
+
+  #pattern(control: DataView, place: number, at: number, secondsDigits: number, closeAt: number): void {
+    const isDecimal = at > secondsDigits + 1 && at < closeAt
+    control.setUint8(place, isDecimal ? DIGIT_0 : (this.head[at] as number))
+    control.setUint8(place + CONTROL.headLimits - CONTROL.headPattern, isDecimal ? 9 : 0)
+  }
+
+  /** What the compiled loop told last. */
+  told(place: number): number {
+    return this.#control?.getUint32(place, true) ?? 0
+  }
 }

@@ -9,6 +9,7 @@
 
 import type { Finding, Where } from '../finding/index.ts'
 import type { CanFrame, RecordedTime } from '../frame/index.ts'
+import type { ScanStore } from './scan-store.ts'
 
 /** A diagnostic message that arrived over DoIP (ISO 13400-2 payload type 8001), already out of its TCP stream. */
 export interface DoipMessage {
@@ -57,7 +58,8 @@ export interface CaptureSink {
   isPlain?(channel: string, id: number, extended: boolean): boolean
   /**
    * `count` sound data frames of plain identifiers were read on a channel, none earlier than the frame before it on
-   * that channel; the last stood at `last` (valid during the call only). Told before the channel's next frame.
+   * that channel and all in the same whole second; the last stood at `last` (valid during the call only). Told before
+   * the channel's next frame.
    */
   plainFrames?(channel: string, count: number, last: RecordedTime): void
   /** One network packet that is no CAN frame was read: for counting. */
@@ -95,7 +97,8 @@ export interface CaptureFormat {
    * `head` holds the first bytes of the recording, at least `HEAD_BYTES` unless the recording is shorter.
    */
   recognise(head: Uint8Array): string | undefined
-  open(sink: CaptureSink, options: ReaderOptions): CaptureReader
+  /** `store` is for the bytes being read; one per recording, made anew when left out. */
+  open(sink: CaptureSink, options: ReaderOptions, store?: ScanStore): CaptureReader
 }
 
 /** How many first bytes a recogniser is given when the recording has that many. */

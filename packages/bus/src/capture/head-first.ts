@@ -8,6 +8,7 @@ import {
   type ReaderOptions,
 } from './contract.ts'
 import { explainUnknown, type Recognised, recogniseAmong } from './recognise.ts'
+import { ScanStore } from './scan-store.ts'
 
 /** A reader that says, once it knows, which format it reads. */
 export interface RecognisingReader extends CaptureReader {
@@ -20,23 +21,31 @@ export function openRecognising(
   formats: readonly CaptureFormat[],
   sink: CaptureSink,
   options: ReaderOptions,
+  store: ScanStore = new ScanStore(),
 ): RecognisingReader {
-  return new HeadFirstReader(formats, sink, options)
+  return new HeadFirstReader(formats, sink, options, store)
 }
 
 class HeadFirstReader implements RecognisingReader {
   readonly #formats: readonly CaptureFormat[]
   readonly #sink: CaptureSink
   readonly #options: ReaderOptions
+  readonly #store: ScanStore
   #head: Uint8Array = new Uint8Array(HEAD_BYTES)
   #length = 0
   #reader: CaptureReader | undefined
   recognised: Recognised | undefined
 
-  constructor(formats: readonly CaptureFormat[], sink: CaptureSink, options: ReaderOptions) {
+  constructor(
+    formats: readonly CaptureFormat[],
+    sink: CaptureSink,
+    options: ReaderOptions,
+    store: ScanStore,
+  ) {
     this.#formats = formats
     this.#sink = sink
     this.#options = options
+    this.#store = store
   }
 
   push(given: Uint8Array): void {
@@ -76,7 +85,7 @@ class HeadFirstReader implements RecognisingReader {
       return
     }
     this.recognised = { format: found.format.name, reason: found.reason }
-    this.#reader = found.format.open(this.#sink, this.#options)
+    this.#reader = found.format.open(this.#sink, this.#options, this.#store)
     this.#reader.push(head)
   }
 }

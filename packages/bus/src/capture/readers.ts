@@ -9,7 +9,7 @@ import type { CaptureFormat } from './contract.ts'
 import { gzipFormat } from './gzip.ts'
 
 /** The formats that are not packed. Binary ones with a magic number stand before text; CSV takes any table, so it is last. */
-const PLAIN: readonly CaptureFormat[] = [
+export const PLAIN: readonly CaptureFormat[] = [
   pcapFormat(createPacketReader),
   pcapngFormat(createPacketReader),
   MDF_FORMAT,

@@ -64,8 +64,8 @@ export function mappingFrom(
   const find = (field: string, name: string): number | undefined => {
     const numbered = /^#(\d+)$/.exec(name)
     const column = numbered === null ? header.indexOf(name) : Number(numbered[1]) - 1
-    if (column >= 0) return column
-    findings.push(unknownColumn(field, name))
+    if (column >= 0 && column < header.length) return column
+    findings.push(unknownColumn(field, name, header))
     return undefined
   }
   const one = (field: string, guessed: number | undefined): number | undefined => {
@@ -75,7 +75,7 @@ export function mappingFrom(
   }
   for (const field of Object.keys(columns)) {
     if (!FIELDS.has(field) && !READINGS.includes(field))
-      findings.push(unknownColumn(field, columns[field] ?? ''))
+      findings.push(unknownColumn(field, columns[field] ?? '', header))
   }
   const timeColumn = one('time', guess.time?.column)
   const unit = TIME_UNITS.find((known) => known === columns.timeUnit) ?? guess.time?.unit ?? 's'
@@ -149,6 +149,21 @@ function dataFrom(
   }
 }
 
+const MOST_NAMES = 40
+const LONGEST_NAME = 24
+/** A row of data may have been taken for the header: what looks like data bytes is not repeated. */
+const LIKE_DATA = /(?:[0-9a-f][^0-9a-z]*){5}/i
+
+/** The names of a header for a person to choose from; a column whose name is none is shown by its number. */
+export function namesOf(header: readonly string[]): string {
+  const names = header.slice(0, MOST_NAMES).map((name, column) => {
+    const isName = /^\p{L}[\p{L}\p{N} _.:/%()[\]-]*$/u.test(name) && name.length <= LONGEST_NAME
+    const hasDigit = /\d/.test(name)
+    return isName && !(hasDigit && LIKE_DATA.test(name)) ? name : `#${column + 1}`
+  })
+  return `${names.join(', ')}${header.length > MOST_NAMES ? ' and more' : ''}`
+}
+
 function dataBaseFrom(text: string | undefined): DataBase | undefined {
   return text === 'base64' ? 64 : baseFrom(text)
 }
@@ -158,13 +173,13 @@ function baseFrom(text: string | undefined): 10 | 16 | undefined {
   return text === 'dec' ? 10 : undefined
 }
 
-function unknownColumn(field: string, name: string): Finding<CsvFindingCode> {
+function unknownColumn(field: string, name: string, header: readonly string[]): Finding<CsvFindingCode> {
   return {
     code: 'csv-column-unknown',
     severity: 'error',
     where: { line: 1 },
     what: `the table has no column "${name}" for "${field}"`,
-    doNext: 'Name the columns as the header does; a column without a name is #1, #2 and so on.',
+    doNext: `Its columns are ${namesOf(header)}; a column may also be named by its number, #1, #2 and so on.`,
     params: { field, name },
   }
 }

@@ -18,7 +18,7 @@ export {
   mappingFrom,
 } from './columns.ts'
 export { guessMapping, type MappingGuess } from './mapping.ts'
-export { type CsvFrame, openCsv, SAMPLE_BYTES } from './reader.ts'
+export { openCsv, SAMPLE_BYTES } from './reader.ts'
 export { sampleTable, type TableSample } from './sample.ts'
 export { TIME_UNITS, type TimeUnit } from './time.ts'
 export { CSV_FIELDS, type CsvField } from './words.ts'

@@ -7,7 +7,13 @@
 
 import type { Finding } from '../finding/index.ts'
 import { guessByteBase, guessIdBase } from './base.ts'
-import type { Confidence, CsvFindingCode, CsvMapping, FoundColumns } from './columns.ts'
+import {
+  type Confidence,
+  type CsvFindingCode,
+  type CsvMapping,
+  type FoundColumns,
+  namesOf,
+} from './columns.ts'
 import { isAnyData, isByte, isBytesCell, isId, isLength, isTime, looksLikeId } from './shape.ts'
 import { Table } from './table.ts'
 import { guessTimeUnit } from './time-unit.ts'
@@ -84,7 +90,7 @@ export function guessMapping(headerAndRows: readonly (readonly string[])[]): Map
       found,
       sure: false,
       confidence,
-      findings: [notUnderstood(id === undefined, data === undefined)],
+      findings: [notUnderstood(id === undefined, data === undefined, headerAndRows[0] ?? [])],
     }
   }
   const mapping: CsvMapping = { ...found, id, data }
@@ -214,14 +220,14 @@ function unnamedBytes(table: Table): number[] {
     : []
 }
 
-function notUnderstood(noId: boolean, noData: boolean): Finding<CsvFindingCode> {
+function notUnderstood(noId: boolean, noData: boolean, header: readonly string[]): Finding<CsvFindingCode> {
   const missing = [noId ? 'identifier' : '', noData ? 'data bytes' : ''].filter((word) => word !== '')
   return {
     code: 'csv-not-understood',
     severity: 'error',
     where: { line: 1 },
     what: `no column was found that holds the ${missing.join(' or the ')}`,
-    doNext: 'Say which column holds what.',
+    doNext: `Say which column holds what: there are ${namesOf(header)}.`,
   }
 }
 

@@ -5,7 +5,6 @@
 
 import type { CaptureReader, CaptureSink, ReaderOptions } from '../capture/contract.ts'
 import type { Finding, Severity } from '../finding/index.ts'
-import type { CanFrame } from '../frame/index.ts'
 import { Cells } from './cells.ts'
 import { type CsvFindingCode, type CsvMapping, mappingFrom } from './columns.ts'
 import { RowReader } from './row.ts'
@@ -14,11 +13,6 @@ import { isRemark, sampleTable, type TableSample } from './sample.ts'
 /** How much of a table is looked at before its columns are decided, in bytes. */
 export const SAMPLE_BYTES: number = 128 * 1024
 const LONGEST_LINE = 1024 * 1024
-
-/** A frame as tables know it: with the direction seen from the recorder, where a column says it. */
-export interface CsvFrame extends CanFrame {
-  readonly direction: 'received' | 'transmitted' | undefined
-}
 
 /** Opens a reader of a table. With `options.columns` a person's mapping goes before the guess. */
 export function openCsv(sink: CaptureSink, options: ReaderOptions): CaptureReader {

@@ -5,11 +5,12 @@
  * in a queue of bounded length; each is shown with the evidence gathered until it reaches the end of the queue.
  */
 
+import { AddressBytes } from '../addressing/address-bytes.ts'
 import { ChannelEvidence, countFlow, isShown, judge } from '../addressing/evidence.ts'
 import { type Heard, newHeard } from '../addressing/heard.ts'
 import type { CaptureSink, DoipAnnouncement, DoipMessage } from '../capture/contract.ts'
 import type { Finding } from '../finding/index.ts'
-import { type CanFrame, type RecordedTime, secondsBetween } from '../frame/index.ts'
+import { type CanFrame, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
 import { type Assembled, Assembler } from '../isotp/assembler.ts'
 import { explainIncomplete } from '../isotp/incomplete.ts'
 import type { Lane } from '../isotp/lane.ts'
@@ -26,6 +27,11 @@ export interface DecodeListener {
   readonly message?: (message: Message) => void
   readonly finding?: (finding: Finding) => void
   readonly announcement?: (announcement: DoipAnnouncement) => void
+  /**
+   * CAN frames of any kind were recorded on a channel from one time to the other without a pause of two seconds. Told at
+   * each longer pause and at the end; not delayed as messages are. After a pause `from` is exact to the second.
+   */
+  readonly recorded?: (channel: string, from: RecordedTime, to: RecordedTime) => void
 }
 
 /** Choices for decoding. */
@@ -51,8 +57,11 @@ interface Channel {
   readonly assembler: Assembler
   readonly evidence: ChannelEvidence
   readonly clock: ClockCheck
+  readonly addressBytes: AddressBytes
   lastSeconds: number
   lastNanoseconds: number
+  /** Since when frames came without a long pause. */
+  recordedFrom: RecordedTime | undefined
   readonly lastAsked: LastAsked
 }
 
@@ -126,6 +135,7 @@ export class Decoder implements CaptureSink {
       this.#tellFull(frame)
       return
     }
+    if (sender.addressBytes !== undefined && channel.addressBytes.frame(sender.addressBytes, frame)) return
     if (sender.verdict === 'plain' || sender.lane === undefined) return
     if (sender.lane.frames === 0) this.#heardOf.set(sender.lane, sender)
     channel.assembler.frame(sender.lane, frame)
@@ -140,6 +150,10 @@ export class Decoder implements CaptureSink {
     this.#summary.frames += count
     if (this.#isOneTooMany(name)) return
     const channel = this.#channelOf(name)
+    if (isPause(channel, last)) {
+      // Readers tell what they count at least once a second, so the first of these frames stood in the same one.
+      this.#tellPause(channel, count === 1 ? last : { ...last, nanoseconds: 0 })
+    }
     channel.lastSeconds = last.seconds
     channel.lastNanoseconds = last.nanoseconds
   }
@@ -162,6 +176,7 @@ export class Decoder implements CaptureSink {
       startTime: message.startTime,
       time: message.time,
       where: message.where,
+      direction: undefined,
       late: undefined,
     })
   }
@@ -178,7 +193,12 @@ export class Decoder implements CaptureSink {
 
   /** The recording is over: what is still under way is told as incomplete, what waits is shown. */
   end(): void {
-    for (const channel of this.#channels.values()) channel.assembler.end()
+    for (const channel of this.#channels.values()) {
+      const { recordedFrom } = channel
+      if (recordedFrom !== undefined) this.#tellPause(channel, recordedFrom)
+      channel.assembler.end()
+      channel.addressBytes.end()
+    }
     this.#waiting.drain()
   }
 
@@ -218,8 +238,10 @@ export class Decoder implements CaptureSink {
       senders,
       evidence: new ChannelEvidence(),
       clock: new ClockCheck(),
+      addressBytes: this.#openAddressBytes(name),
       lastSeconds: Number.NEGATIVE_INFINITY,
       lastNanoseconds: 0,
+      recordedFrom: undefined,
       lastAsked: new Array(256),
       assembler: new Assembler({
         assembled: (message) => this.#assembled(channel, message),
@@ -228,6 +250,18 @@ export class Decoder implements CaptureSink {
       }),
     }
     return channel
+  }
+
+  #openAddressBytes(name: string): AddressBytes {
+    return new AddressBytes(name, {
+      message: (from, message) => this.#waitFor(from, message),
+      odd: (from, finding) => this.#waiting.finding(from, finding),
+      found: (normal, finding) => {
+        normal.verdict = 'plain'
+        if (normal.lane !== undefined) this.#channelOf(name).assembler.forget(normal.lane)
+        this.finding(finding)
+      },
+    })
   }
 
   #checkTime(channel: Channel, frame: CanFrame): void {
@@ -245,8 +279,19 @@ export class Decoder implements CaptureSink {
         doNext: 'Nothing, unless it happens often: then the recording is not in order.',
       })
     }
+    if (isPause(channel, frame.time)) this.#tellPause(channel, frame.time)
     channel.lastSeconds = seconds
     channel.lastNanoseconds = nanoseconds
+  }
+
+  #tellPause(channel: Channel, time: RecordedTime): void {
+    const { recordedFrom, lastSeconds, lastNanoseconds } = channel
+    if (recordedFrom !== undefined) {
+      const { decimals } = recordedFrom
+      const to = { seconds: lastSeconds, nanoseconds: lastNanoseconds, decimals }
+      this.#listener.recorded?.(channel.name, recordedFrom, to)
+    }
+    channel.recordedFrom = keepTime(time)
   }
 
   #tellFull(frame: CanFrame): void {
@@ -298,6 +343,10 @@ export class Decoder implements CaptureSink {
       const receiver = message.flowLane === undefined ? undefined : this.#heardOf.get(message.flowLane)
       if (receiver !== undefined) countFlow(from, receiver)
     }
+    this.#waitFor(from, message)
+  }
+
+  #waitFor(from: Heard, message: Assembled): void {
     this.#wait({
       from,
       payload: message.payload,
@@ -306,7 +355,8 @@ export class Decoder implements CaptureSink {
       startTime: message.startTime,
       time: message.time,
       where: message.where,
-      late: complete ? message.late : undefined,
+      direction: message.direction,
+      late: message.incomplete === undefined ? message.late : undefined,
     })
   }
 
@@ -374,4 +424,9 @@ export class Decoder implements CaptureSink {
       })
     }
   }
+}
+
+/** Whether more than a second passed since the channel's last frame, or time went back as far. */
+function isPause(channel: Channel, time: RecordedTime): boolean {
+  return Math.abs(time.seconds - channel.lastSeconds) > 1
 }

@@ -2,7 +2,7 @@
 
 import type { Heard } from '../addressing/heard.ts'
 import type { Where } from '../finding/index.ts'
-import type { RecordedTime } from '../frame/index.ts'
+import type { Direction, RecordedTime } from '../frame/index.ts'
 import type { Incomplete } from '../isotp/incomplete.ts'
 import { dialectOf } from '../message/dialect.ts'
 import { interpret, kindOf, nameOfService } from '../message/interpret.ts'
@@ -19,6 +19,7 @@ export interface Received {
   readonly startTime: RecordedTime
   readonly time: RecordedTime
   readonly where: Where
+  readonly direction: Direction | undefined
 }
 
 /** The dialect of the last request of each service on a channel, by service byte. */
@@ -46,6 +47,7 @@ export function present(received: Received, lastAsked: LastAsked, raw: boolean):
     name: nameOfService(protocol, service),
     kind,
     where: received.where,
+    ...(received.direction === undefined ? {} : { direction: received.direction }),
     ...(incomplete === undefined ? interpret(protocol, kind, service, payload) : {}),
   }
 }

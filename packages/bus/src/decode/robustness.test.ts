@@ -157,6 +157,34 @@ describe('memory stays bounded', () => {
     expect(after.arrayBuffers - before.arrayBuffers).toBeLessThan(30 * MB)
   })
 
+  it('PROPERTY says the same place of damage inside a packed recording in chunks of any sizes', () => {
+    // Data that hardly packs, so that damage falls into one of many pieces.
+    const lines = Array.from(
+      { length: 1500 },
+      (_, index) =>
+        `(${index}.5) can0 123#${(Math.imul(index + 1, 0x9e3779b1) >>> 0).toString(16).padStart(8, '0')}`,
+    )
+    const packed = new Uint8Array(gzipSync(text(lines)))
+    fc.assert(
+      fc.property(
+        fc.nat(),
+        fc.integer({ min: 1, max: 255 }),
+        fc.array(fc.integer({ min: 100, max: 3000 }), { minLength: 1, maxLength: 4 }),
+        (place, change, chunks) => {
+          const bytes = new Uint8Array(packed)
+          const at = 30 + (place % (bytes.length - 30))
+          bytes[at] = (bytes[at] as number) ^ change
+          const whole = decodeBytes(bytes)
+          const cut = decodeBytes(bytes, {}, chunks)
+          const places = ({ findings }: typeof whole) => findings.map(({ code, where }) => ({ code, where }))
+          expect(places(cut)).toEqual(places(whole))
+          expect(cut.summary).toEqual(whole.summary)
+        },
+      ),
+      { numRuns: 15 },
+    )
+  })
+
   it('over frames of ever new identifiers, told once', () => {
     const decoding = decodeLines(
       Array.from({ length: 30_000 }, (_, index) => `(1.0) can0 ${(0x10000000 + index).toString(16)}#0211`),

@@ -7,7 +7,7 @@
 
 import type { Heard } from '../addressing/heard.ts'
 import type { Finding, Where } from '../finding/index.ts'
-import type { RecordedTime } from '../frame/index.ts'
+import type { Direction, RecordedTime } from '../frame/index.ts'
 import type { Assembled } from '../isotp/assembler.ts'
 import type { Incomplete } from '../isotp/incomplete.ts'
 import type { Received } from './present.ts'
@@ -16,7 +16,7 @@ import type { Received } from './present.ts'
 export const SEGMENT_ENTRIES: number = 512
 /** Payloads longer than this are kept as they are, not copied into the store. */
 const MOST_STORED_BYTES = 1024
-const FIRST_STORE_BYTES = 8192
+const FIRST_STORE_BYTES = 16_384
 /** Numbers per entry: start (seconds, nanoseconds, decimals), end (the same), place, expected bytes, payload place. */
 const NUMBERS = 9
 
@@ -24,6 +24,9 @@ const NUMBERS = 9
 const AS_OBJECT = 0
 const AS_LINE = 1
 const AS_OFFSET = 2
+
+/** Directions by the number they are kept as. */
+const DIRECTIONS: readonly (Direction | undefined)[] = [undefined, 'received', 'transmitted']
 
 /** A message on its way to the listener; `late` when a pause in it was longer than N_Cr. */
 export interface Waiting extends Received {
@@ -45,6 +48,7 @@ export class Segment {
   readonly #numbers: Float64Array = new Float64Array(SEGMENT_ENTRIES * NUMBERS)
   readonly #lengths: Int32Array = new Int32Array(SEGMENT_ENTRIES)
   readonly #places: Uint8Array = new Uint8Array(SEGMENT_ENTRIES)
+  readonly #directions: Uint8Array = new Uint8Array(SEGMENT_ENTRIES)
   readonly #rare: Map<number, Rare> = new Map()
   #store: Uint8Array = new Uint8Array(FIRST_STORE_BYTES)
   #stored = 0
@@ -97,6 +101,7 @@ export class Segment {
     numbers[at + 8] = this.#stored
     const place = placeOf(where)
     this.#places[entry] = place
+    this.#directions[entry] = message.direction === undefined ? 0 : DIRECTIONS.indexOf(message.direction)
     if (place !== AS_OBJECT) numbers[at + 6] = (place === AS_LINE ? where.line : where.byteOffset) as number
     const isLong = payload.length > MOST_STORED_BYTES
     if (!isLong) this.#keep(payload)
@@ -127,6 +132,7 @@ export class Segment {
       startTime: this.#time(at),
       time: this.#time(at + 3),
       where: rare?.where ?? this.#where(entry),
+      direction: DIRECTIONS[this.#directions[entry] as number],
       late: rare?.late,
     }
   }

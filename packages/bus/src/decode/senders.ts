@@ -1,5 +1,6 @@
 /** @module Finds the sender of a frame: by channel, identifier and, where the address has one, address byte. */
 
+import { newAddressByteReading } from '../addressing/address-bytes.ts'
 import { type Heard, newHeard, type Verdict } from '../addressing/heard.ts'
 import { standardAddressing, usualPeers } from '../addressing/standard.ts'
 import { type CanFrame, formatId } from '../frame/index.ts'
@@ -10,7 +11,7 @@ import { hexByte } from '../uds/reader.ts'
 export interface DiagnosticId {
   readonly id: number
   readonly extended: boolean
-  /** How its address is carried; normal when left out. */
+  /** How its address is carried; when left out, 11-bit ones are taken for normal unless the evidence says otherwise. */
   readonly addressing?: Addressing
 }
 
@@ -54,7 +55,12 @@ export class Senders {
   /** Whether frames of this identifier are known to carry no diagnostics; a verdict once given stays. */
   isPlain(id: number, extended: boolean): boolean {
     const known = this.#byKey.get(keyOf(id, extended))
-    return known !== undefined && known.verdict === 'plain' && known.lane?.addressing === 'normal'
+    return (
+      known !== undefined &&
+      known.verdict === 'plain' &&
+      known.addressBytes === undefined &&
+      known.lane?.addressing === 'normal'
+    )
   }
 
   /** The senders that by custom answer this one or are answered by it. */
@@ -80,11 +86,15 @@ export class Senders {
     }
     const id = formatId(frame.id, frame.extended) + (address === undefined ? '' : `-${hexByte(address)}`)
     const lane = newLane(this.#channel, frame.id, frame.extended, addressing, id)
-    const named = this.#named?.has(keyOf(frame.id, frame.extended))
+    const said = this.#named?.get(keyOf(frame.id, frame.extended))
+    const named = this.#named === undefined ? undefined : said !== undefined
     const standard = standardAddressing(frame.id, frame.extended) !== undefined
     const verdict: Verdict = named === undefined ? 'open' : named ? 'diagnostic' : 'plain'
     const heard = newHeard(id, this.#channel, lane, standard, named !== undefined, verdict)
     this.#byKey.set(key, heard)
+    // Where nobody says how its address is carried, the evidence must.
+    if (!frame.extended && named !== false && said?.addressing === undefined)
+      heard.addressBytes = newAddressByteReading(heard)
     return heard
   }
 }

@@ -6,6 +6,8 @@
  * written after a dash: `U0140-87`.
  */
 
+import { UPPER_HEX } from '../frame/hex.ts'
+
 const LETTERS = 'PCBU'
 
 const TEXT = /^([PCBU])([0-3])([0-9A-F]{3})(?:-([0-9A-F]{2}))?$/
@@ -13,7 +15,7 @@ const TEXT = /^([PCBU])([0-3])([0-9A-F]{3})(?:-([0-9A-F]{2}))?$/
 /** Upper-case hex of bytes, without separators. */
 export function hexUpper(bytes: Uint8Array): string {
   let text = ''
-  for (const byte of bytes) text += byte.toString(16).toUpperCase().padStart(2, '0')
+  for (const byte of bytes) text += UPPER_HEX[byte]
   return text
 }
 
@@ -21,12 +23,9 @@ export function hexUpper(bytes: Uint8Array): string {
 export function dtcText(bytes: Uint8Array): string {
   const [high, low, failureType] = bytes
   if (high === undefined || low === undefined) return ''
-  const code = `${LETTERS.charAt(high >> 6)}${(high >> 4) & 3}${hexUpper(Uint8Array.of(((high & 15) << 4) | (low >> 4)))}${(
-    low & 15
-  )
-    .toString(16)
-    .toUpperCase()}`
-  return failureType === undefined ? code : `${code}-${hexUpper(Uint8Array.of(failureType))}`
+  const digits = `${UPPER_HEX[high]}${UPPER_HEX[low]}`
+  const code = `${LETTERS.charAt(high >> 6)}${(high >> 4) & 3}${digits.slice(1)}`
+  return failureType === undefined ? code : `${code}-${UPPER_HEX[failureType]}`
 }
 
 /** Bytes of a code from its text (two, or three with a failure type); `undefined` when the text is none. */

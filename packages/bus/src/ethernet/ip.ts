@@ -16,8 +16,10 @@ export interface IpPacket {
   readonly payloadTo: number
   /** Length of the payload on the wire, in bytes; more than `payloadTo - payloadFrom` when the recorder cut it. */
   readonly payloadLength: number
-  /** `none`, or which piece of a fragmented packet this is. */
-  readonly fragment: 'none' | 'first' | 'later'
+  /** The packet is a piece of one: where the piece belongs, in bytes, and whether another follows it. */
+  readonly fragmented: boolean
+  readonly fragmentOffset: number
+  readonly moreFragments: boolean
   /** Identification of the fragmented packet; 0 when it is whole. */
   readonly fragmentId: number
 }
@@ -46,7 +48,7 @@ function readIpv4(data: Uint8Array, at: number): IpPacket | undefined {
   if (total < headerLength) return undefined
   const fragmentField = word(data, at + 6)
   const moreFragments = (fragmentField & 0x2000) !== 0
-  const fragmentOffset = fragmentField & 0x1fff
+  const fragmentOffset = (fragmentField & 0x1fff) * 8
   const fragmented = moreFragments || fragmentOffset > 0
   return {
     protocol: data[at + 9] ?? 0,
@@ -55,7 +57,9 @@ function readIpv4(data: Uint8Array, at: number): IpPacket | undefined {
     payloadFrom: at + headerLength,
     payloadTo: Math.min(at + total, data.length),
     payloadLength: total - headerLength,
-    fragment: fragmented ? (fragmentOffset === 0 ? 'first' : 'later') : 'none',
+    fragmented,
+    fragmentOffset,
+    moreFragments,
     fragmentId: fragmented ? word(data, at + 4) : 0,
   }
 }
@@ -67,7 +71,9 @@ function readIpv6(data: Uint8Array, at: number): IpPacket | undefined {
   const end = at + 40 + (stated === 0 ? data.length - at - 40 : stated)
   let protocol = data[at + 6] ?? 0
   let offset = at + 40
-  let fragment: IpPacket['fragment'] = 'none'
+  let fragmented = false
+  let fragmentOffset = 0
+  let moreFragments = false
   let fragmentId = 0
   for (let count = 0; count < MOST_EXTENSIONS; count += 1) {
     if (offset + 8 > data.length || offset + 8 > end) break
@@ -78,15 +84,14 @@ function readIpv6(data: Uint8Array, at: number): IpPacket | undefined {
       offset += ((data[offset + 1] ?? 0) + 2) * 4
     } else if (protocol === 44) {
       const field = word(data, offset + 2)
-      const more = (field & 1) !== 0
-      const fragmentOffset = field >> 3
+      moreFragments = (field & 1) !== 0
+      fragmentOffset = field & 0xfff8
       // An "atomic fragment" (RFC 6946) is a whole packet with a fragment header.
-      if (more || fragmentOffset > 0) {
-        fragment = fragmentOffset === 0 ? 'first' : 'later'
-        fragmentId = longWord(data, offset + 4)
-      }
+      fragmented = moreFragments || fragmentOffset > 0
+      if (fragmented) fragmentId = longWord(data, offset + 4)
       offset += 8
-      if (fragment === 'later') {
+      if (fragmented) {
+        // What follows is cut anywhere: further headers stand in the first piece only, and are not looked through.
         protocol = next
         break
       }
@@ -103,7 +108,9 @@ function readIpv6(data: Uint8Array, at: number): IpPacket | undefined {
     payloadFrom: offset,
     payloadTo: Math.min(end, data.length),
     payloadLength: end - offset,
-    fragment,
+    fragmented,
+    fragmentOffset,
+    moreFragments,
     fragmentId,
   }
 }

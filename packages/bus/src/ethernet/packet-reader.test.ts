@@ -94,19 +94,87 @@ describe('DoIP out of captured packets', () => {
     expect(read([ethernet(ip(from, to, 0, joined([extensions, inner])))]).announcements).toHaveLength(1)
   })
 
-  it('says which messages were sent in IP fragments, and counts the later pieces', () => {
+  describe('IP packets sent in pieces (RFC 791, RFC 8200)', () => {
     const datagram = udp(gateway, tester, announcement).subarray(34)
-    const first = ethernet(ip(gateway, tester, 17, datagram.subarray(0, 24), 0x2000))
-    const second = ethernet(ip(gateway, tester, 17, datagram.subarray(24), 0x0003))
-    const got = read([first, second])
-    expect(got.announcements).toEqual([])
-    expect(got.findings.map((finding) => [finding.code, finding.severity, finding.where.byteOffset])).toEqual(
-      [
-        ['ip-fragment', 'error', 0],
-        ['doip-cut-message', 'error', 0],
-        ['ip-fragment', 'note', 1],
-      ],
-    )
+    const cut = (from: number, to: number, more: boolean): Uint8Array =>
+      ethernet(ip(gateway, tester, 17, datagram.subarray(from, to), (more ? 0x2000 : 0) + from / 8))
+    const end = datagram.length
+    const pieces = [cut(0, 24, true), cut(24, 32, true), cut(32, end, false)]
+    const [first, second, third] = pieces as [Uint8Array, Uint8Array, Uint8Array]
+
+    it('are joined in any order, and when a piece comes twice', () => {
+      for (const order of [
+        pieces,
+        [third, first, second],
+        [first, first, third, second],
+        [second, third, first],
+      ]) {
+        const got = read(order)
+        expect([got.announcements.length, got.findings]).toEqual([1, []])
+      }
+    })
+
+    it('are joined over IPv6 and for TCP', () => {
+      const sixth = (port: number): End => ({ address: [0xfe, 0x80, ...new Array(13).fill(0), 1], port })
+      const body = udp(sixth(13400), sixth(13400), announcement).subarray(54)
+      const six = (from: number, to: number, more: boolean): Uint8Array =>
+        ethernet(
+          ip(
+            sixth(0),
+            sixth(0),
+            44,
+            joined([
+              Uint8Array.of(17, 0, from >> 8, (from & 0xf8) | (more ? 1 : 0), 0, 0, 0, 9),
+              body.subarray(from, to),
+            ]),
+          ),
+        )
+      expect(read([six(16, body.length, false), six(0, 16, true)]).announcements).toHaveLength(1)
+      const ask = diagnostic(0x0e80, 0xe400, [0x3e, 0x00])
+      const segment = tcp({
+        from: { ...tester, port: 50_000 },
+        to: gateway,
+        sequence: 1,
+        flags: 'PA',
+        payload: ask,
+      })
+      const halves = [segment.subarray(34, 58), segment.subarray(58)] as const
+      const got = read([
+        ethernet(ip(tester, gateway, 6, halves[1], 3)),
+        ethernet(ip(tester, gateway, 6, halves[0], 0x2000)),
+      ])
+      expect(got.lines()).toEqual(['0E80>E400 3e00'])
+    })
+
+    it('are told when one is missing, overlaps another, or differs from its double', () => {
+      const differs = Uint8Array.from(second)
+      differs[differs.length - 1] = 0x99
+      for (const order of [
+        [first, third],
+        [first, cut(16, 32, true), third],
+        [first, second, differs, third],
+      ]) {
+        const got = read(order)
+        expect(got.announcements).toEqual([])
+        expect(got.findings).toMatchObject([
+          { code: 'ip-fragment', severity: 'error', where: { byteOffset: 0 } },
+        ])
+      }
+      expect(read([second, third]).findings).toMatchObject([
+        { code: 'ip-fragment', severity: 'note', params: { packets: 2 } },
+      ])
+    })
+
+    it('are held within bounds, however many begin', () => {
+      const many = Array.from({ length: 20_000 }, (_, index) => {
+        const packet = Uint8Array.from(first)
+        packet[18] = index >> 8
+        packet[19] = index & 255
+        return packet
+      })
+      const got = read([...many, second, third])
+      expect(got.findings.filter(({ code }) => code === 'ip-fragment')).toHaveLength(20_001)
+    })
   })
 
   it('keeps the channels and the two directions of a connection apart', () => {

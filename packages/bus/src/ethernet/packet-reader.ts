@@ -10,6 +10,7 @@ import { type DoipObserver, type DoipPath, DoipReporter, type Mark } from '../do
 import type { Finding, Severity } from '../finding/index.ts'
 import { keepTime } from '../frame/index.ts'
 import { DoipConnection, type TcpFindingCode } from './connection.ts'
+import { Fragments, type GivenUp } from './fragments.ts'
 import { addressText, type IpPacket, PROTOCOL_TCP, PROTOCOL_UDP, readIp } from './ip.ts'
 import { LINK_TYPES, longWord, networkStart, word } from './link.ts'
 
@@ -50,8 +51,9 @@ class EthernetReader implements PacketReader {
   #held = 0
   #unreadable = 0
   #firstUnreadable: LinkPacket['where'] | undefined
-  #laterFragments = 0
-  #firstLaterFragment: LinkPacket['where'] | undefined
+  readonly #fragments: Fragments = new Fragments((packet) => this.#giveUp(packet))
+  #lostPieces = 0
+  #firstLostPiece: LinkPacket['where'] | undefined
 
   constructor(sink: CaptureSink, options: PacketReaderOptions) {
     this.#sink = sink
@@ -75,12 +77,11 @@ class EthernetReader implements PacketReader {
       return
     }
     if (ip.protocol !== PROTOCOL_TCP && ip.protocol !== PROTOCOL_UDP) return
-    if (ip.fragment === 'later') {
-      // Only the first piece names the ports, so whether this one is DoIP cannot be known.
-      this.#laterFragments += 1
-      this.#firstLaterFragment ??= { ...packet.where }
-      return
-    }
+    const whole = ip.fragmented ? this.#fragments.piece(packet, ip) : { packet, ip }
+    if (whole !== undefined) this.#transport(whole.packet, whole.ip)
+  }
+
+  #transport(packet: LinkPacket, ip: IpPacket): void {
     if (ip.payloadTo - ip.payloadFrom < 4) {
       this.#countUnreadable(packet)
       return
@@ -97,6 +98,7 @@ class EthernetReader implements PacketReader {
   }
 
   end(): void {
+    this.#fragments.end()
     for (const { connection } of this.#connections.values()) connection.end()
     this.#connections.clear()
     if (this.#firstUnreadable !== undefined) {
@@ -106,29 +108,46 @@ class EthernetReader implements PacketReader {
         params: { packets: this.#unreadable },
       })
     }
-    if (this.#firstLaterFragment !== undefined) {
-      this.#find('ip-fragment', 'note', this.#firstLaterFragment, {
-        what: `${this.#laterFragments} later pieces of fragmented IP packets are not joined; this is the first`,
-        doNext: 'Nothing to do unless a first piece on the DoIP port was reported too.',
-        params: { packets: this.#laterFragments },
+    if (this.#firstLostPiece !== undefined) {
+      this.#find('ip-fragment', 'note', this.#firstLostPiece, {
+        what: `${this.#lostPieces} pieces of IP packets could not be joined, because others are missing or damaged; this is the first`,
+        doNext: 'Nothing to do unless a packet on the DoIP port was reported too.',
+        params: { packets: this.#lostPieces },
       })
     }
   }
 
+  /** Only the first piece names the ports: without it nobody knows whether the packet was DoIP. */
+  #giveUp({ where, pieces, head }: GivenUp): void {
+    const ports =
+      head === undefined ? [] : [0, 2].map((at) => word(head.packet.data, head.ip.payloadFrom + at))
+    if (head === undefined || !ports.includes(DOIP_PORT)) {
+      this.#lostPieces += pieces
+      this.#firstLostPiece ??= where
+      return
+    }
+    const [from, to] = this.#ends(head.packet, head.ip, ports[0] ?? 0, ports[1] ?? 0)
+    this.#find('ip-fragment', 'error', where, {
+      what: `a DoIP packet from ${from} to ${to} was sent in pieces, and not all of them are in the recording; it is left out`,
+      doNext: 'Its message is missing; record again with a larger buffer or closer to the vehicle.',
+      params: { from, to, identification: head.ip.fragmentId },
+    })
+  }
+
+  #ends(packet: LinkPacket, ip: IpPacket, sourcePort: number, targetPort: number): [string, string] {
+    const { addressesAt: at, addressLength: length } = ip
+    return [
+      `${addressText(packet.data, at, length)} ${sourcePort}`,
+      `${addressText(packet.data, at + length, length)} ${targetPort}`,
+    ]
+  }
+
   #doip(packet: LinkPacket, ip: IpPacket, sourcePort: number, targetPort: number): void {
-    const { data } = packet
-    const from = `${addressText(data, ip.addressesAt, ip.addressLength)} ${sourcePort}`
-    const to = `${addressText(data, ip.addressesAt + ip.addressLength, ip.addressLength)} ${targetPort}`
+    const [from, to] = this.#ends(packet, ip, sourcePort, targetPort)
     const transport = ip.protocol === PROTOCOL_TCP ? 'tcp' : 'udp'
     const path: DoipPath = { channel: packet.channel, transport, from, to }
     const mark: Mark = { time: keepTime(packet.time), where: { ...packet.where } }
-    if (ip.fragment === 'first') {
-      this.#find('ip-fragment', 'error', packet.where, {
-        what: `a DoIP packet from ${from} to ${to} was sent in pieces; only the first piece is read`,
-        doNext: 'The rest of its message is missing below.',
-        params: { from, to, identification: ip.fragmentId },
-      })
-    } else if (ip.payloadTo - ip.payloadFrom < ip.payloadLength) {
+    if (ip.payloadTo - ip.payloadFrom < ip.payloadLength) {
       this.#find('packet-cut', 'warning', packet.where, {
         what: `the recorder kept ${ip.payloadTo - ip.payloadFrom} of ${ip.payloadLength} bytes of a DoIP packet`,
         doNext: 'Record whole packets (no length limit).',

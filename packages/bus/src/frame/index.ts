@@ -9,6 +9,9 @@ export interface RecordedTime {
   readonly decimals: number
 }
 
+/** Whether the recorder received a frame or sent it itself. */
+export type Direction = 'received' | 'transmitted'
+
 /** One frame on a CAN bus. `data` holds 0 to 8 bytes, 0 to 64 for CAN FD. */
 export interface CanFrame {
   readonly time: RecordedTime
@@ -20,6 +23,8 @@ export interface CanFrame {
   readonly remote: boolean
   readonly error: boolean
   readonly data: Uint8Array
+  /** Seen from the recorder, where the recording says it. */
+  readonly direction?: Direction | undefined
   readonly where: Where
 }
 

@@ -1,6 +1,6 @@
 /** @module The one frame object a reader fills again and again, so that reading allocates nothing per frame. */
 
-import type { CanFrame } from './index.ts'
+import type { CanFrame, Direction } from './index.ts'
 
 /** The longest data a CAN FD frame carries, in bytes (ISO 11898-1). */
 export const MAX_DATA_BYTES: number = 64
@@ -19,6 +19,7 @@ export class ReusedFrame implements CanFrame {
   remote: boolean = false
   error: boolean = false
   data: Uint8Array
+  direction: Direction | undefined = undefined
   readonly where: { line?: number; byteOffset?: number } = {}
   readonly bytes: Uint8Array = new Uint8Array(MAX_DATA_BYTES)
   readonly #views: readonly Uint8Array[]

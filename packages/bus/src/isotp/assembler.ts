@@ -7,7 +7,7 @@
  */
 
 import type { Finding, Where } from '../finding/index.ts'
-import { type CanFrame, keepTime, type RecordedTime } from '../frame/index.ts'
+import { type CanFrame, type Direction, keepTime, type RecordedTime } from '../frame/index.ts'
 import { explainIncomplete, type Incomplete } from './incomplete.ts'
 import type { Lane } from './lane.ts'
 import { CONTINUE_TO_SEND, explainPciFault, OVERFLOW, type PciFault, readPci, WAIT } from './pci.ts'
@@ -31,6 +31,8 @@ export interface Assembled {
   readonly time: RecordedTime
   readonly where: Where
   readonly segmented: boolean
+  /** Of its first frame. */
+  readonly direction: Direction | undefined
   /** The flow control of this lane was heard while the transfer ran. */
   readonly flowLane: Lane | undefined
   /** A pause longer than N_Cr: what had arrived before it. */
@@ -108,6 +110,7 @@ export class Assembler {
       time,
       where: { ...frame.where },
       segmented: false,
+      direction: frame.direction,
       flowLane: undefined,
       late: undefined,
       shortestGap: 0,
@@ -215,6 +218,7 @@ export class Assembler {
       time: transfer.lastTime,
       where: transfer.lastWhere,
       segmented: true,
+      direction: transfer.direction,
       flowLane: transfer.flowLane,
       late: transfer.late,
       shortestGap: transfer.gaps === 0 ? 0 : transfer.shortestGap,

@@ -1,7 +1,7 @@
 /** @module A segmented transfer under way: what has arrived, and how long it took. */
 
 import type { Where } from '../finding/index.ts'
-import { type CanFrame, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
+import { type CanFrame, type Direction, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
 import type { Lane } from './lane.ts'
 
 /** Longest wait for the next consecutive frame, in seconds (N_Cr, ISO 15765-2 table of timing parameters). */
@@ -20,6 +20,7 @@ export interface Transfer {
   /** Data bytes per frame: every consecutive frame but the last must be as long as the first. */
   readonly frameBytes: number
   nextSequence: number
+  readonly direction: Direction | undefined
   readonly startTime: RecordedTime
   readonly startWhere: Where
   lastTime: RecordedTime
@@ -55,6 +56,7 @@ export function newTransfer(frame: CanFrame, start: number, length: number): Tra
     expected: length,
     frameBytes: frame.data.length,
     nextSequence: 1,
+    direction: frame.direction,
     startTime: time,
     startWhere: where,
     lastTime: time,

@@ -118,7 +118,8 @@ export class BlockReader {
     if (offset === 0) return undefined
     const header = yield* this.header(offset)
     if (header === undefined) return undefined
-    const needed = BLOCK_HEADER_BYTES + leastLinks * 8 + leastData
+    // More links than usual push the data section back: what is due must fit behind those that are there.
+    const needed = BLOCK_HEADER_BYTES + Math.max(leastLinks, header.linkCount) * 8 + leastData
     if (header.kind !== kind || header.linkCount < leastLinks || header.length < needed) {
       this.#tell(
         'mdf-block-unreadable',

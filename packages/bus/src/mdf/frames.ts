@@ -1,16 +1,11 @@
 /** @module Turns a record of a CAN group into a frame. */
 
-import type { CanFrame } from '../frame/index.ts'
+import type { Direction } from '../frame/index.ts'
 import { Clock, type TimeParts } from './clock.ts'
 import { fieldValue } from './field.ts'
 import type { FrameLayout } from './layout.ts'
 
 const NOTHING = new Uint8Array(0)
-
-/** A frame as MDF knows it: with the direction seen from the recorder, where the file says it. */
-export interface MdfFrame extends CanFrame {
-  readonly direction: 'received' | 'transmitted' | undefined
-}
 
 /** The parts of a frame, to be filled again for every record. */
 export interface FrameParts {
@@ -22,7 +17,7 @@ export interface FrameParts {
   remote: boolean
   error: boolean
   data: Uint8Array
-  direction: 'received' | 'transmitted' | undefined
+  direction: Direction | undefined
   readonly where: { byteOffset: number }
 }
 
@@ -136,6 +131,6 @@ export class FrameReader {
   }
 }
 
-function directionOf(value: number): 'received' | 'transmitted' {
+function directionOf(value: number): Direction {
   return value === 1 ? 'transmitted' : 'received'
 }

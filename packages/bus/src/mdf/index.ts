@@ -9,7 +9,6 @@ import type { CaptureFormat } from '../capture/contract.ts'
 import { mdfFeeder } from './reader.ts'
 
 export type { MdfFindingCode } from './blocks.ts'
-export type { MdfFrame } from './frames.ts'
 export { MOST_KEPT_BYTES, mdfFeeder, readMdf } from './reader.ts'
 export { bytesSource, type RandomAccess } from './source.ts'
 

@@ -37,6 +37,7 @@ export interface Group {
   readonly recordId: number
   /** Bytes of a record after its record id, with invalidation bytes. */
   readonly recordBytes: number
+  readonly invalidationBytes: number
   /** Records of this group are variable: a 32-bit length and that many bytes. */
   readonly variable: boolean
   readonly cycleCount: number
@@ -55,6 +56,8 @@ interface Channel {
 }
 
 const MOST_CHANNELS = 10_000
+/** Flag of a group whose master channel stands in another group (MDF 4.2). */
+const REMOTE_MASTER = 0x08
 const DEEPEST = 8
 /** A record of a bus event holds 64 data bytes and some numbers; far more is taken for damage. */
 const LONGEST_RECORD = 1024 * 1024
@@ -77,13 +80,15 @@ export class LayoutReader {
     if (block === undefined) return undefined
     const [next = 0, firstChannel = 0, nameLink = 0, sourceLink = 0] = block.links
     const { data } = block
-    const variable = (data.getUint16(16, true) & 1) !== 0
+    const flags = data.getUint16(16, true)
+    const variable = (flags & 1) !== 0
     const recordBytes = data.getUint32(24, true) + data.getUint32(28, true)
     const name = yield* this.#text(nameLink)
     const common = {
       offset,
       recordId: count64(data, 0),
       recordBytes,
+      invalidationBytes: variable ? 0 : data.getUint32(28, true),
       variable,
       cycleCount: count64(data, 8),
       name,
@@ -100,9 +105,23 @@ export class LayoutReader {
       return { group: { ...common, layout: undefined }, next }
     }
     const channels = yield* this.#channels(firstChannel, 0, [])
+    if ((flags & REMOTE_MASTER) !== 0) {
+      this.#tellColumns(common)
+      return { group: { ...common, layout: undefined }, next }
+    }
     const sourceName = yield* this.#sourceName(sourceLink)
     const layout = this.#layout(common, channels, sourceName === '' ? name : sourceName)
     return { group: { ...common, layout }, next }
+  }
+
+  #tellColumns(group: { readonly offset: number; readonly name: string }): void {
+    this.#tell(
+      'mdf-storage-unknown',
+      'error',
+      { byteOffset: group.offset },
+      `group "${group.name}" keeps its times in another group (column storage of MDF 4.2): no frame can be put together from it`,
+      'Export the raw bus traffic in rows: as MDF 4.1, pcapng or candump text.',
+    )
   }
 
   *#channels(first: number, depth: number, found: Channel[]): Asking<Channel[]> {

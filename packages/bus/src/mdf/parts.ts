@@ -1,6 +1,7 @@
 /**
  * @module Where the data of a group stands in the file: one block, or a list of blocks, plain or packed.
- * Source: ASAM MDF 4.1 blocks DT, SD, DZ, HL and DL.
+ * Source: ASAM MDF 4.1 blocks DT, SD, DZ, HL and DL; 4.2 blocks DV and LD (values without invalidation bits), their
+ * layout from memory of public implementations (asammdf).
  */
 
 import { BLOCK_HEADER_BYTES, type Block, type BlockReader, count64, type Tell, viewOf } from './blocks.ts'
@@ -47,6 +48,16 @@ export const DZ_FIELD_BYTES = 24
 const LONGEST_PACKED = 64 * 1024 * 1024
 const MOST_PARTS = 1_000_000
 
+/** The parts behind a data link. */
+export interface Parts {
+  readonly parts: Part[]
+  /** Records stand without their invalidation bytes (DV blocks). */
+  readonly valuesOnly: boolean
+}
+
+/** Bit of an LD block's flags: every data block has a block of invalidation bits beside it. */
+const INVALIDATION_PRESENT = 0x8000_0000
+
 /** Lists the parts behind a data link, in order. What cannot be read is told and left out. */
 export class PartReader {
   readonly #blocks: BlockReader
@@ -57,18 +68,22 @@ export class PartReader {
     this.#tell = tell
   }
 
-  *list(link: number): Asking<Part[]> {
+  *list(link: number): Asking<Parts> {
     const parts: Part[] = []
-    if (link === 0) return parts
+    const rows = { parts, valuesOnly: false }
+    if (link === 0) return rows
     const header = yield* this.#blocks.header(link)
-    if (header === undefined) return parts
+    if (header === undefined) return rows
     let list = link
     if (header.kind === 'HL') {
       const block = yield* this.#blocks.block(link, 'HL', 1, 0)
       list = block?.links[0] ?? 0
-    } else if (header.kind !== 'DL') {
+      const inside = list === 0 ? undefined : yield* this.#blocks.header(list)
+      if (inside?.kind === 'LD') return yield* this.#values(list)
+    } else if (header.kind === 'LD') return yield* this.#values(link)
+    else if (header.kind !== 'DL') {
       parts.push(yield* this.#part(link, 0))
-      return parts
+      return { parts, valuesOnly: header.kind === 'DV' || (yield* this.#packs(link, header.kind, 'DV')) }
     }
     const seen = new Set<number>()
     while (list !== 0 && parts.length < MOST_PARTS) {
@@ -90,14 +105,39 @@ export class PartReader {
       }
       list = block.links[0] ?? 0
     }
-    return parts
+    return rows
+  }
+
+  /** A list of blocks of values (LD). Invalidation bits beside them say which values hold; frames always do. */
+  *#values(first: number): Asking<Parts> {
+    const parts: Part[] = []
+    const seen = new Set<number>()
+    for (let list = first; list !== 0 && parts.length < MOST_PARTS && !seen.has(list); ) {
+      seen.add(list)
+      const block = yield* this.#blocks.block(list, 'LD', 1, 8)
+      if (block === undefined) break
+      const both = (block.data.getUint32(0, true) & INVALIDATION_PRESENT) !== 0
+      const links = block.links.slice(1)
+      for (const data of both ? links.slice(0, links.length / 2) : links) {
+        if (data !== 0) parts.push(yield* this.#part(data, parts.length === 0 ? 0 : undefined))
+      }
+      list = block.links[0] ?? 0
+    }
+    return { parts, valuesOnly: true }
+  }
+
+  /** Whether a packed block holds blocks of this kind. */
+  *#packs(offset: number, kind: string, packed: string): Asking<boolean> {
+    if (kind !== 'DZ') return false
+    const bytes = yield { offset: offset + BLOCK_HEADER_BYTES, length: 2, forgetBefore: 0 }
+    return String.fromCharCode(...bytes.subarray(0, 2)) === packed
   }
 
   *#part(offset: number, start: number | undefined): Asking<Part> {
     const lost: LostPart = { kind: 'lost', offset, start }
     const header = yield* this.#blocks.header(offset)
     if (header === undefined) return lost
-    if (header.kind === 'DT' || header.kind === 'SD') {
+    if (header.kind === 'DT' || header.kind === 'SD' || header.kind === 'DV') {
       const skipped = BLOCK_HEADER_BYTES + header.linkCount * 8
       return { kind: 'plain', offset: offset + skipped, length: header.length - skipped, open: false, start }
     }
@@ -107,7 +147,7 @@ export class PartReader {
       'error',
       { byteOffset: offset },
       `data stands in a ${printable(header.kind)} block, which is not read`,
-      'Save the recording again as MDF 4.1 with rows, not columns.',
+      'The file is damaged here, or of a later version: save the recording as MDF 4.1.',
     )
     return lost
   }

@@ -57,6 +57,18 @@ function sortedFile(data: build.Draft | undefined, dataLast: boolean): Uint8Arra
   return build.mdfFile({ order: build.inOrder(root, dataLast), firstGroup: root })
 }
 
+/** Records of values without the byte of invalidation bits that the group says each has (MDF 4.2). */
+function valuesFile(data: build.Draft, dataLast: boolean): Uint8Array {
+  const group = build.group({
+    recordBytes: WIDTH,
+    channels: frameChannels(8),
+    cycles: SAMPLES.length,
+    invalidationBytes: 1,
+  })
+  const root = build.dataGroup(group, data, 0)
+  return build.mdfFile({ order: build.inOrder(root, dataLast), firstGroup: root })
+}
+
 /** One record group with data bytes in a place of their own. */
 function elsewhereFile(cut: (bytes: Uint8Array) => build.Draft | undefined, dataLast: boolean): Uint8Array {
   let at = 0
@@ -176,6 +188,19 @@ const LAYOUTS: Record<string, Layout> = {
       ),
       last,
     ),
+  'a block of values': (last) => valuesFile(build.draft('DV', [], ROWS), last),
+  'a packed block of values': (last) => valuesFile(build.packed('DV', ROWS, WIDTH), last),
+  'a list of blocks of values beside their invalidation bits': (last) => {
+    const pieces = build.pieces(ROWS, 6 * WIDTH)
+    return valuesFile(
+      build.valueList(
+        pieces.map((piece) => build.draft('DV', [], piece)),
+        pieces.map(() => build.draft('DI', [], new Uint8Array(6))),
+        6,
+      ),
+      last,
+    )
+  },
   'data bytes in one block of their own': (last) =>
     elsewhereFile((bytes) => build.draft('SD', [], bytes), last),
   'data bytes in a list of packed blocks': (last) =>
@@ -193,6 +218,14 @@ const LAYOUTS: Record<string, Layout> = {
   'record ids, bytes after their record': (last) => unsortedFile({}, last),
   'record ids, bytes before their record': (last) => unsortedFile({ bytesFirst: true }, last),
   'one data group per bus': perBusFile,
+}
+
+/** For each channel block of a file: its count of links set to 16. */
+function linkCounts(bytes: Uint8Array): [[number, number][]][] {
+  const found: [[number, number][]][] = []
+  for (let at = 0; at + 24 < bytes.length; at++)
+    if (String.fromCharCode(...bytes.subarray(at, at + 4)) === '##CN') found.push([[[at + 16, 16]]])
+  return found
 }
 
 describe('an MDF 4 recording (ASAM MDF 4.1 layouts, written here)', () => {
@@ -242,7 +275,8 @@ describe('an MDF 4 recording (ASAM MDF 4.1 layouts, written here)', () => {
             expect(feed(damaged, 333).lines).toEqual(got.lines)
           },
         ),
-        { numRuns: 60 },
+        // A count of links that leaves a channel block too little room for its data.
+        { numRuns: 60, examples: linkCounts(bytes) },
       )
     })
   }
@@ -465,13 +499,32 @@ describe('an MDF 4 recording (ASAM MDF 4.1 layouts, written here)', () => {
 
   it('says what it cannot read: other versions, other storage, other buses', () => {
     const group = build.group({ recordBytes: WIDTH, channels: frameChannels(8), cycles: 0 })
-    const root = build.dataGroup(group, build.draft('DV', [], ROWS), 0)
+    const root = build.dataGroup(group, build.draft('RD', [], ROWS), 0)
     expect(read(build.mdfFile({ order: build.inOrder(root, true), firstGroup: root })).codes()).toEqual([
       'mdf-storage-unknown',
     ])
+    const old = build.mdfFile({ order: build.inOrder(root, true), firstGroup: root, version: 330 })
+    old.set(new TextEncoder().encode('3.30'), 8)
+    expect(read(old).findings).toMatchObject([
+      {
+        code: 'mdf-version',
+        what: expect.stringContaining('MDF version 3.30'),
+        doNext: expect.stringContaining('MDF 4.1'),
+      },
+    ])
+    const columns = build.group({
+      recordBytes: WIDTH,
+      channels: frameChannels(8),
+      cycles: SAMPLES.length,
+      remoteMaster: true,
+    })
+    const apart = build.dataGroup(columns, build.draft('DV', [], ROWS), 0)
     expect(
-      read(build.mdfFile({ order: build.inOrder(root, true), firstGroup: root, version: 330 })).codes(),
-    ).toEqual(['mdf-version'])
+      read(build.mdfFile({ order: build.inOrder(apart, true), firstGroup: apart })).findings,
+    ).toMatchObject([
+      { code: 'mdf-storage-unknown', what: expect.stringContaining('column storage') },
+      { code: 'mdf-no-frames' },
+    ])
     const lin = build.group({
       recordBytes: 8,
       channels: build.channels([{ name: 'LIN_Frame.ID', bitCount: 8 }]),

@@ -140,12 +140,13 @@ function* readIdentity(tell: Tell): Asking<{ unfinished: boolean; flags: number 
   }
   const version = (bytes[28] ?? 0) | ((bytes[29] ?? 0) << 8)
   if (version < 400 || version >= 500) {
+    const stated = /^[0-9]\.[0-9]{2}/.exec(text.slice(8))?.[0] ?? 'of unknown number'
     tell(
       'mdf-version',
       'error',
       { byteOffset: 28 },
-      `MDF version ${(version / 100).toFixed(2)} is not read; version 4 is`,
-      'Save the recording as MDF 4.',
+      `MDF version ${stated} is not read: it has no bus logging, its records are measured signals; that came with version 4.1`,
+      'Export the raw bus traffic from where it was recorded, as MDF 4.1, pcapng or candump text. Converting this file does not bring the frames back.',
     )
     return undefined
   }
@@ -210,10 +211,15 @@ function* describe(
   for (const group of groups) {
     const bytes = group.layout?.bytes
     if (bytes?.kind !== 'elsewhere' || variableGroups.has(bytes.link) || elsewhere.has(bytes.link)) continue
-    elsewhere.set(bytes.link, yield* partReader.list(bytes.link))
+    elsewhere.set(bytes.link, (yield* partReader.list(bytes.link)).parts)
   }
-  const parts = wanted ? yield* partReader.list(dataLink) : []
-  return { groups, idBytes, parts, elsewhere, variableGroups }
+  const { parts, valuesOnly } = wanted ? yield* partReader.list(dataLink) : { parts: [], valuesOnly: false }
+  const stored = valuesOnly ? groups.map(withoutInvalidation) : groups
+  return { groups: stored, idBytes, parts, elsewhere, variableGroups }
+}
+
+function withoutInvalidation(group: Group): Group {
+  return { ...group, recordBytes: group.recordBytes - group.invalidationBytes }
 }
 
 /** What is worth saying at the end: frames without bytes, other buses, counts that differ. */

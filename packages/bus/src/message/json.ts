@@ -20,6 +20,7 @@ export interface MessageLine extends Meaning {
   readonly startTime: string
   readonly length: number
   readonly incomplete?: Message['incomplete'] & string
+  readonly direction?: Message['direction'] & string
   readonly where: Message['where']
 }
 

@@ -1,7 +1,7 @@
 /** @module A diagnostic message as Shearline shows it: what was said, when, by whom, and what it means. */
 
 import type { Where } from '../finding/index.ts'
-import type { RecordedTime } from '../frame/index.ts'
+import type { Direction, RecordedTime } from '../frame/index.ts'
 import type { Incomplete } from '../isotp/incomplete.ts'
 import type { ByteRange } from '../redaction/index.ts'
 
@@ -111,5 +111,7 @@ export interface Message extends Meaning {
   /** Name of the service in its dialect. */
   readonly name: string
   readonly kind: MessageKind
+  /** Whether the recorder received the message or sent it, where the recording says it. */
+  readonly direction?: Direction
   readonly where: Where
 }

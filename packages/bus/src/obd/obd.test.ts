@@ -164,6 +164,20 @@ describe('current data (01)', () => {
     expect(numbers.map((hex) => Number.parseInt(hex, 16))).toEqual(expected)
   })
 
+  it('the bits of 13, 1D and 1E: sensors by bank, power take-off; those of 7D stay bytes', () => {
+    // [A0..A3] bank 1 sensors 1-4, [A4..A7] bank 2; 1D: four banks of two (table of the public encyclopaedia).
+    expect(answer('4113 33').texts?.oxygenSensorsPresent).toBe(
+      'bank 1 sensor 1, bank 1 sensor 2, bank 2 sensor 1, bank 2 sensor 2',
+    )
+    expect(answer('411D 84').texts?.oxygenSensorsPresent).toBe('bank 2 sensor 1, bank 4 sensor 2')
+    expect(answer('4113 00').texts).toEqual({ oxygenSensorsPresent: 'none' })
+    expect([answer('411E 01').texts, answer('411E 00').texts]).toEqual([
+      { powerTakeOff: 'active' },
+      { powerTakeOff: 'not active' },
+    ])
+    expect(answer('417D 05').records).toMatchObject([{ did: '7D', bytes: '05' }])
+  })
+
   it('V255 V256 monitor status with readiness', () => {
     const all = answer('4101 8307FF00')
     expect(all).toMatchObject({

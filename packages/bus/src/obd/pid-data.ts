@@ -3,6 +3,7 @@
 import { dtcText, hexUpper } from '../dtc/code.ts'
 import type { Meaning } from '../message/types.ts'
 import { hexByte } from '../uds/reader.ts'
+import { bitsOf } from './bits.ts'
 import { choiceOf } from './choices.ts'
 import { isCompressionIgnition, monitorsOf } from './monitors.ts'
 import type { Pid, PidField } from './pids.ts'
@@ -64,8 +65,10 @@ export function pidMeaning(pid: Pid, data: Uint8Array): Meaning {
       const texts = choiceOf(pid.pid, data[0] as number, data[1] ?? 0)
       return texts === undefined ? {} : { texts }
     }
-    case 'bits':
-      return {}
+    case 'bits': {
+      const texts = bitsOf(pid.pid, data[0] as number)
+      return texts === undefined ? {} : { texts }
+    }
   }
 }
 

@@ -1,60 +1,89 @@
 /**
- * @module Reads pcapng packets that are alike to the ones before them, a 32-bit word at a time.
+ * @module Reads packets that are alike to the ones before them, without making anything of most.
  *
- * Taken are only enhanced packets of an interface already read that stand in one piece, are not earlier than the one
- * before, and hold a classic data frame of an identifier read before, with lengths that agree. Those of plain
- * identifiers are counted, the others become frames. Any other block is left to the reader: what is wrong is found
- * and told as ever. Little-endian only.
+ * Taken are only packets of a channel already read that stand in one piece, are not earlier than the one before, and
+ * hold a classic data frame of an identifier read before, with lengths that agree. Those of plain identifiers are
+ * counted, the others become frames. Any other record or block is left to the reader: what is wrong is found and told
+ * as ever.
+ *
+ * The loop runs compiled (`scan-packets.ts`); `#runUncompiled` does the same where the host has no WebAssembly.
  */
 
 import type { CaptureSink } from '../capture/contract.ts'
-import { KnownIds } from '../capture/known-ids.ts'
+import { type KnownIds, slotAt } from '../capture/known-ids.ts'
+import type { ScanStore, TrackStore } from '../capture/scan-store.ts'
 import { ReusedFrame } from '../frame/reused.ts'
-import { LINKTYPE_CAN_SOCKETCAN } from '../socketcan/index.ts'
-import { type Interface, setTime, type Ticks } from './pcapng-blocks.ts'
+import {
+  CLASSIC_BYTES,
+  CONTROL,
+  FDF_FLAG,
+  FRAME_HEAD_BYTES,
+  KNOWN,
+  MOST_BLOCK_BYTES,
+  type ScanPackets,
+  type Shape,
+  startScanPackets,
+} from './scan-packets.ts'
 
-const ENHANCED_PACKET = 6
-/** Where the packet starts in an enhanced packet block, and the bytes around a packet. */
-const PACKET_AT = 28
-const AROUND_PACKET_BYTES = 32
-/** Bytes before the data of a SocketCAN frame, and of a whole classic one. */
-const FRAME_HEAD_BYTES = 8
-const CLASSIC_BYTES = 16
-/** The longest block taken: a whole classic frame and some options. */
-const MOST_BLOCK_BYTES = 96
-/** Set in the flags byte of a CAN FD frame (`CANFD_FDF` of linux/can.h). */
-const FDF_FLAG = 0x04
-/** Every known identifier has this as its second word, so that identifier 0 can be told from a free slot. */
-const KNOWN = 1
+/** More channels than any recorder has at once; the packets of further ones are read one by one. */
+const MOST_TRACKS = 8
+const HEAD_BYTES = 16
 
-/** Packets of one interface, as far as they are alike. */
-interface Track {
+/** A time to fill. */
+export interface TimeToFill {
+  seconds: number
+  nanoseconds: number
+  decimals: number
+}
+
+/** What the packets of one interface have in common. */
+export interface Origin {
+  /** Number of the interface. */
   readonly index: number
-  readonly from: Interface
+  readonly shape: Shape
+  /** Which of a block's first sixteen bytes are the same in all packets (0) and which are not (FF). */
+  readonly headLimits: readonly number[]
+  /** The greatest lower word, at most FFFFFFFF, of the whole second a time stands in. */
+  lastOfSecond(upper: number, lower: number): number
+  /** Sets a time from its two words, unsigned. */
+  setTime(time: TimeToFill, upper: number, lower: number): void
+}
+
+/** Packets of one channel, as far as they are alike. */
+interface Track {
+  readonly channel: string
+  readonly origin: Origin
   readonly ids: KnownIds
-  /** The time of the last packet, in ticks: the upper word signed as it is compared. */
-  high: number
-  low: number
+  readonly addresses: TrackStore['addresses']
+  readonly control: DataView | undefined
+  /** The first bytes of the last block, and the cooked header of its packet. */
+  readonly head: Uint8Array
+  readonly cooked: Uint8Array
+  upper: number
+  /** Of the last packet. */
+  lower: number
+  /** Up to here packets stand in the same second: those of different ones are not counted together. */
+  mostLower: number
+  /** Of the last one that was only counted. */
+  lastCounted: number
   count: number
 }
 
 /** Reads packets that are alike, and learns from the others what they look like. */
 export class AlikePackets {
   readonly #sink: CaptureSink
+  readonly #store: ScanStore
   readonly #frame: ReusedFrame = new ReusedFrame()
+  readonly #scans: Map<Shape, ScanPackets | undefined> = new Map()
   #tracks: Track[] = []
   /** Channels that several interfaces have; their common order in time is not followed here. */
   readonly #shared: Set<string> = new Set()
   #current: Track | undefined
-  readonly #time: { seconds: number; nanoseconds: number; decimals: number } = {
-    seconds: 0,
-    nanoseconds: 0,
-    decimals: 0,
-  }
-  readonly #ticks: { high: number; low: number } = { high: 0, low: 0 }
+  readonly #time: TimeToFill = { seconds: 0, nanoseconds: 0, decimals: 0 }
 
-  constructor(sink: CaptureSink) {
+  constructor(sink: CaptureSink, store: ScanStore) {
     this.#sink = sink
+    this.#store = store
   }
 
   /** Whether the sink can do without plain frames. */
@@ -68,7 +97,7 @@ export class AlikePackets {
    */
   read(bytes: Uint8Array, view: DataView, start: number, offset: number): number {
     let at = this.#current === undefined ? start : this.#run(this.#current, bytes, view, start, offset)
-    for (let tries = 1; tries < this.#tracks.length; ) {
+    for (let tries = 1; tries < this.#tracks.length && at < bytes.length; ) {
       const next = this.#tracks[(this.#tracks.indexOf(this.#current as Track) + 1) % this.#tracks.length]
       this.#current = next
       const after = this.#run(next as Track, bytes, view, at, offset)
@@ -84,10 +113,8 @@ export class AlikePackets {
       if (track.count === 0) continue
       const count = track.count
       track.count = 0
-      this.#ticks.high = track.high >>> 0
-      this.#ticks.low = track.low
-      setTime(this.#time, this.#ticks, track.from)
-      this.#sink.plainFrames?.(track.from.channel, count, this.#time)
+      track.origin.setTime(this.#time, track.upper, track.lastCounted)
+      this.#sink.plainFrames?.(track.channel, count, this.#time)
     }
   }
 
@@ -96,105 +123,219 @@ export class AlikePackets {
     this.tell()
     this.#tracks = []
     this.#current = undefined
+    this.#store.closeTracks()
   }
 
-  /** Learns from a packet that was told: its interface, its time, its frame if it held one, its first word. */
-  learn(
-    index: number,
-    from: Interface,
-    ticks: Ticks | undefined,
-    frame: ReusedFrame | undefined,
-    word: number,
-  ): void {
-    let track = this.#tracks.find((known) => known.index === index)
-    if (frame === undefined || ticks === undefined || from.linkType !== LINKTYPE_CAN_SOCKETCAN) {
-      // Its time may count for the channel without being known here: begin anew with the next frame.
-      if (track !== undefined) this.#forget(track)
-      return
-    }
-    if (track === undefined) {
-      const namesake = this.#tracks.find((known) => known.from.channel === from.channel)
-      if (namesake !== undefined) {
-        this.#shared.add(from.channel)
-        this.#forget(namesake)
-      }
-      if (this.#shared.has(from.channel)) return
-      track = { index, from, ids: new KnownIds(), high: 0, low: 0, count: 0 }
-      this.#tracks.push(track)
-    }
-    track.high = ticks.high | 0
-    track.low = ticks.low
-    this.#current = track
-    if (frame.error || frame.remote || frame.fd) return
-    const plain = this.#sink.isPlain?.(frame.channel, frame.id, frame.extended) === true
-    track.ids.add(word, KNOWN, frame.id, frame.extended, plain)
-  }
-
-  #forget(track: Track): void {
-    this.#tracks = this.#tracks.filter((known) => known !== track)
+  /** An interface whose packets state no time told a frame: what is known of its channels' times no longer holds. */
+  forget(index: number): void {
+    this.#tracks = this.#tracks.filter((known) => known.origin.index !== index)
     this.#current = this.#tracks[0]
   }
 
-  #run(track: Track, bytes: Uint8Array, view: DataView, start: number, offset: number): number {
-    const { index, ids, high } = track
-    const limit = bytes.length - MOST_BLOCK_BYTES
-    let { low } = track
-    let at = start
-    let count = 0
-    while (at <= limit) {
-      if (view.getInt32(at, true) !== ENHANCED_PACKET || view.getInt32(at + 8, true) !== index) break
-      const length = view.getInt32(at + 4, true)
-      if (length > MOST_BLOCK_BYTES || length < AROUND_PACKET_BYTES + FRAME_HEAD_BYTES || (length & 3) !== 0)
-        break
-      const thisLow = view.getUint32(at + 16, true)
-      if (view.getInt32(at + 12, true) !== high || thisLow < low) break
-      const captured = view.getInt32(at + 20, true)
-      if (captured < FRAME_HEAD_BYTES || captured > CLASSIC_BYTES || captured > length - AROUND_PACKET_BYTES)
-        break
-      const dataLength = bytes[at + PACKET_AT + 4] as number
-      if (
-        dataLength > captured - FRAME_HEAD_BYTES ||
-        ((bytes[at + PACKET_AT + 5] as number) & FDF_FLAG) !== 0
-      )
-        break
-      const slot = ids.find(view.getInt32(at + PACKET_AT, true), KNOWN)
-      if (slot < 0) break
-      if (view.getInt32(at + length - 4, true) !== length) break
-      low = thisLow
-      if (ids.plain[slot] === 1) count++
-      else {
-        track.low = low
-        track.count += count
-        count = 0
-        this.#tellFrame(track, slot, bytes, at, dataLength, offset)
-      }
-      at += length
+  /**
+   * Learns from a packet that was told as `frame`: from its interface, the first bytes of its block, its bytes, and the
+   * lower word of its time.
+   */
+  learn(
+    origin: Origin,
+    frame: ReusedFrame,
+    upper: number,
+    lower: number,
+    head: Uint8Array,
+    packet: Uint8Array,
+  ): void {
+    const track = this.#trackOf(origin, frame.channel)
+    if (track === undefined) return
+    const { cookedBytes } = origin.shape
+    track.upper = upper
+    track.lower = lower
+    track.mostLower = origin.lastOfSecond(upper, lower)
+    track.head.set(head)
+    if (cookedBytes > 0) track.cooked.set(packet.subarray(0, cookedBytes))
+    this.#write(track)
+    this.#current = track
+    if (frame.error || frame.remote || frame.fd) return
+    const plain = this.#sink.isPlain?.(frame.channel, frame.id, frame.extended) === true
+    track.ids.add(wordAt(packet, cookedBytes), KNOWN, frame.id, frame.extended, plain)
+  }
+
+  #trackOf(origin: Origin, channel: string): Track | undefined {
+    const known = this.#tracks.find((track) => track.channel === channel)
+    if (known !== undefined && known.origin === origin) return known
+    if (known !== undefined) {
+      this.#shared.add(channel)
+      this.#tracks = this.#tracks.filter((track) => track !== known)
+      this.#current = this.#tracks[0]
     }
-    track.low = low
-    track.count += count
+    if (this.#shared.has(channel) || this.#tracks.length >= MOST_TRACKS) return undefined
+    const { ids, addresses } = this.#store.openTrack()
+    const { memory } = this.#store
+    const track: Track = {
+      channel,
+      origin,
+      ids,
+      addresses,
+      control:
+        memory === undefined || addresses === undefined
+          ? undefined
+          : new DataView(memory.buffer, addresses.control),
+      head: new Uint8Array(HEAD_BYTES),
+      cooked: new Uint8Array(20),
+      upper: 0,
+      lower: 0,
+      mostLower: 0,
+      lastCounted: 0,
+      count: 0,
+    }
+    this.#tracks.push(track)
+    return track
+  }
+
+  /** Tells the compiled loop what packets look like. */
+  #write({ control, head, cooked, origin, lower, mostLower }: Track): void {
+    if (control === undefined) return
+    for (let index = 0; index < HEAD_BYTES; index++) {
+      control.setUint8(CONTROL.headPattern + index, head[index] as number)
+      control.setUint8(CONTROL.headLimits + index, origin.headLimits[index] as number)
+    }
+    for (let index = 0; index < origin.shape.cookedBytes; index++)
+      control.setUint8(CONTROL.cooked + index, cooked[index] as number)
+    control.setUint32(CONTROL.time, lower, true)
+    control.setUint32(CONTROL.mostTime, mostLower, true)
+  }
+
+  #run(track: Track, bytes: Uint8Array, view: DataView, start: number, offset: number): number {
+    const scan = this.#compiledFor(track, bytes)
+    const { timeAt, littleEndian } = track.origin.shape
+    const run = (from: number) =>
+      scan === undefined
+        ? this.#runUncompiled(track, bytes, view, from, offset)
+        : this.#runCompiled(scan, track, bytes, view, from, offset)
+    let at = run(start)
+    while (at <= bytes.length - MOST_BLOCK_BYTES) {
+      const { mostLower } = track
+      const lower = view.getUint32(at + timeAt, littleEndian)
+      if (lower <= mostLower) break
+      // Perhaps the next packet stands in a later second; what was counted is of the one that was.
+      this.tell()
+      this.#setMost(track, track.origin.lastOfSecond(track.upper, lower))
+      const after = run(at)
+      if (after === at) {
+        this.#setMost(track, mostLower)
+        break
+      }
+      at = after
+    }
     return at
   }
 
-  #tellFrame(
+  #setMost(track: Track, mostLower: number): void {
+    track.mostLower = mostLower
+    track.control?.setUint32(CONTROL.mostTime, mostLower, true)
+  }
+
+  /** The compiled loop, where there can be one and these bytes lie in its memory. */
+  #compiledFor(track: Track, bytes: Uint8Array): ScanPackets | undefined {
+    const { memory } = this.#store
+    if (memory === undefined || track.addresses === undefined || bytes.buffer !== memory.buffer)
+      return undefined
+    const { shape } = track.origin
+    if (!this.#scans.has(shape)) this.#scans.set(shape, startScanPackets(shape, memory))
+    return this.#scans.get(shape)
+  }
+
+  #runCompiled(
+    scan: ScanPackets,
     track: Track,
-    slot: number,
     bytes: Uint8Array,
-    at: number,
-    length: number,
+    view: DataView,
+    start: number,
     offset: number,
-  ): void {
+  ): number {
+    const { addresses, control, origin } = track
+    if (addresses === undefined || control === undefined) return start
+    const base = bytes.byteOffset
+    const end = base + bytes.length
+    let at = base + start
+    while (at < end) {
+      at = scan(addresses.control, addresses.table, at, end)
+      const count = control.getUint32(CONTROL.count, true)
+      if (count > 0) {
+        track.count += count
+        track.lastCounted = control.getUint32(CONTROL.lastCounted, true)
+      }
+      const slot = control.getUint32(CONTROL.slot, true)
+      track.lower = control.getUint32(CONTROL.time, true)
+      if (slot === 0) break
+      const block = control.getUint32(CONTROL.block, true) - base
+      track.lower = view.getUint32(block + origin.shape.timeAt, origin.shape.littleEndian)
+      this.#tellFrame(track, slotAt(slot, addresses.table), bytes, block, offset)
+    }
+    return at - base
+  }
+
+  #runUncompiled(track: Track, bytes: Uint8Array, view: DataView, start: number, offset: number): number {
+    const { ids, head, cooked, origin } = track
+    const { littleEndian, timeAt, capturedAt, packetAt, lengthAt, cookedBytes } = origin.shape
+    const limit = bytes.length - MOST_BLOCK_BYTES
+    const frameAt = packetAt + cookedBytes
+    let at = start
+    while (at <= limit) {
+      let same = 0
+      while (
+        same < HEAD_BYTES &&
+        ((bytes[at + same] as number) ^ (head[same] as number)) <= (origin.headLimits[same] as number)
+      )
+        same++
+      if (same < HEAD_BYTES) break
+      const lower = view.getUint32(at + timeAt, littleEndian)
+      if (lower < track.lower || lower > track.mostLower) break
+      const captured = view.getUint32(at + capturedAt, littleEndian)
+      const room = captured - cookedBytes - FRAME_HEAD_BYTES
+      if (room < 0 || room > CLASSIC_BYTES - FRAME_HEAD_BYTES) break
+      let length = captured + packetAt
+      if (lengthAt !== undefined) {
+        length = view.getUint32(at + lengthAt, littleEndian)
+        if (length > MOST_BLOCK_BYTES || length < captured + packetAt + 4 || (length & 3) !== 0) break
+        if (view.getUint32(at + length - 4, littleEndian) !== length) break
+      }
+      let alike = 0
+      while (alike < cookedBytes && bytes[at + packetAt + alike] === cooked[alike]) alike++
+      if (alike < cookedBytes) break
+      if ((bytes[at + frameAt + 4] as number) > room) break
+      if (((bytes[at + frameAt + 5] as number) & FDF_FLAG) !== 0) break
+      const slot = ids.find(view.getInt32(at + frameAt, true), KNOWN)
+      if (slot < 0) break
+      track.lower = lower
+      if (ids.isPlain(slot)) {
+        track.count++
+        track.lastCounted = lower
+      } else this.#tellFrame(track, slot, bytes, at, offset)
+      at += length
+    }
+    return at
+  }
+
+  #tellFrame(track: Track, slot: number, bytes: Uint8Array, at: number, offset: number): void {
     this.tell()
     const frame = this.#frame
-    this.#ticks.high = track.high >>> 0
-    this.#ticks.low = track.low
-    setTime(frame.time, this.#ticks, track.from)
-    frame.channel = track.from.channel
+    const { shape } = track.origin
+    track.origin.setTime(frame.time, track.upper, track.lower)
+    frame.channel = track.channel
     track.ids.set(slot, frame)
-    const data = at + PACKET_AT + FRAME_HEAD_BYTES
+    const frameAt = at + shape.packetAt + shape.cookedBytes
+    const length = bytes[frameAt + 4] as number
+    const data = frameAt + FRAME_HEAD_BYTES
     for (let index = 0; index < length; index++) frame.bytes[index] = bytes[data + index] as number
     frame.setLength(length)
     frame.where.byteOffset = offset + at
     this.#sink.frame(frame)
-    if (this.#sink.isPlain?.(frame.channel, frame.id, frame.extended) === true) track.ids.plain[slot] = 1
+    if (this.#sink.isPlain?.(frame.channel, frame.id, frame.extended) === true) track.ids.makePlain(slot)
   }
+}
+
+/** The four bytes an identifier is found by, whatever their order means; 0 when they are not there. */
+function wordAt(bytes: Uint8Array, at: number): number {
+  const [a = 0, b = 0, c = 0, d = 0] = bytes.subarray(at, at + 4)
+  return a | (b << 8) | (c << 16) | (d << 24)
 }

@@ -6,6 +6,9 @@
 
 import { ByteQueue } from '../capture/byte-queue.ts'
 import type { CaptureFormat, CaptureReader, CaptureSink, PacketReader } from '../capture/contract.ts'
+import { ScanStore } from '../capture/scan-store.ts'
+import { cookedBytes } from '../socketcan/index.ts'
+import { AlikePackets, type Origin } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
 
 const HEADER_BYTES = 24
@@ -30,6 +33,31 @@ function flavourOf(head: Uint8Array): Flavour | undefined {
   return undefined
 }
 
+/** The first sixteen bytes of a record: seconds; fraction, captured and original length (any). */
+const RECORD_LIMITS: readonly number[] = [0, 0, 0, 0, ...new Array<number>(12).fill(255)]
+
+/** What the records of one file have in common. */
+function recordsOf({ littleEndian, nanoseconds }: Flavour, linkType: number): Origin {
+  return {
+    index: 0,
+    shape: {
+      littleEndian,
+      timeAt: 4,
+      capturedAt: 8,
+      packetAt: RECORD_HEADER_BYTES,
+      lengthAt: undefined,
+      cookedBytes: cookedBytes(linkType),
+    },
+    headLimits: RECORD_LIMITS,
+    lastOfSecond: () => (nanoseconds ? 999_999_999 : 999_999),
+    setTime(time, seconds, fraction) {
+      time.seconds = seconds
+      time.nanoseconds = nanoseconds ? fraction : fraction * 1000
+      time.decimals = nanoseconds ? 9 : 6
+    },
+  }
+}
+
 /** Reads four bytes as an unsigned number. */
 export function read32(bytes: Uint8Array, at: number, littleEndian: boolean): number {
   const a = bytes[at] as number
@@ -50,7 +78,8 @@ export function pcapFormat(openPackets: (sink: CaptureSink) => PacketReader): Ca
         flavour.nanoseconds ? 'nano' : 'micro'
       }second stamps)`
     },
-    open: (sink) => new PcapReader(sink, new PacketRouter(sink, openPackets)),
+    open: (sink, _, store) =>
+      new PcapReader(sink, new PacketRouter(sink, openPackets), store ?? new ScanStore()),
   }
 }
 
@@ -70,15 +99,30 @@ class PcapReader implements CaptureReader {
   /** Offset of the first of some lost bytes, while looking for the next record. */
   #lostAt: number | undefined
   #window = 0
+  readonly #store: ScanStore
+  readonly #alike: AlikePackets
+  readonly #skips: boolean
+  #origin: Origin | undefined
+  #view: DataView = new DataView(new ArrayBuffer(0))
 
-  constructor(sink: CaptureSink, router: PacketRouter) {
+  constructor(sink: CaptureSink, router: PacketRouter, store: ScanStore) {
     this.#sink = sink
     this.#router = router
+    this.#store = store
+    this.#alike = new AlikePackets(sink, store)
+    this.#skips = this.#alike.isWanted
   }
 
   push(chunk: Uint8Array): void {
+    if (this.#skips) for (const piece of this.#store.pieces(chunk)) this.#push(piece)
+    else this.#push(chunk)
+  }
+
+  #push(chunk: Uint8Array): void {
     this.#queue.push(chunk)
+    this.#view = new DataView(chunk.buffer, chunk.byteOffset, chunk.byteLength)
     while (this.#step());
+    this.#alike.tell()
   }
 
   end(): void {
@@ -125,6 +169,11 @@ class PcapReader implements CaptureReader {
   }
 
   #readRecordHeader(): boolean {
+    const chunk = this.#skips ? this.#queue.chunk : undefined
+    if (chunk !== undefined) {
+      const at = this.#queue.at
+      this.#queue.skip(this.#alike.read(chunk, this.#view, at, this.#queue.offset - at) - at)
+    }
     this.#recordOffset = this.#queue.offset
     const header = this.#queue.take(RECORD_HEADER_BYTES)
     if (header === undefined) return false
@@ -203,7 +252,20 @@ class PcapReader implements CaptureReader {
     this.#body = undefined
     this.#packet.data = data
     this.#packet.where.byteOffset = this.#recordOffset
+    if (!this.#skips) {
+      this.#router.packet(this.#packet)
+      return true
+    }
+    this.#alike.tell()
     this.#router.packet(this.#packet)
+    const frame = this.#router.told
+    if (frame !== undefined) {
+      const { littleEndian } = this.#flavour as Flavour
+      const seconds = read32(this.#header, 0, littleEndian)
+      const fraction = read32(this.#header, 4, littleEndian)
+      this.#origin ??= recordsOf(this.#flavour as Flavour, this.#linkType)
+      this.#alike.learn(this.#origin, frame, seconds, fraction, this.#header, data)
+    }
     return true
   }
 }

@@ -139,6 +139,13 @@ export function setTime(
   time.nanoseconds = (rest - more * perSecond) * from.nanosecondsPerTick
 }
 
+/** The greatest lower word, with this upper one, of the second these ticks stand in. */
+export function lastOfSecond(high: number, low: number, from: Interface): number {
+  const upper = BigInt(high) << 32n
+  const next = ((upper | BigInt(low)) / from.ticksPerSecond + 1n) * from.ticksPerSecond
+  return Math.min(Number(next - upper - 1n), 0xffff_ffff)
+}
+
 function setAnyTime(time: { seconds: number; nanoseconds: number }, ticks: Ticks, from: Interface): void {
   const all = (BigInt(ticks.high) << 32n) | BigInt(ticks.low)
   const seconds = all / from.ticksPerSecond

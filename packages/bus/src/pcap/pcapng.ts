@@ -6,17 +6,21 @@
 
 import { ByteQueue } from '../capture/byte-queue.ts'
 import type { CaptureFormat, CaptureReader, CaptureSink, PacketReader } from '../capture/contract.ts'
-import { AlikePackets } from './alike-packets.ts'
+import { ScanStore } from '../capture/scan-store.ts'
+import { cookedBytes } from '../socketcan/index.ts'
+import { AlikePackets, type Origin } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
 import { read32 } from './pcap.ts'
 import {
   type Interface,
+  lastOfSecond,
   type PacketFields,
   readInterface,
   readPacket,
   readSimplePacket,
   setTime,
 } from './pcapng-blocks.ts'
+import type { Shape } from './scan-packets.ts'
 
 const SECTION_HEADER = 0x0a0d0d0a
 const INTERFACE_DESCRIPTION = 1
@@ -42,8 +46,26 @@ export function pcapngFormat(openPackets: (sink: CaptureSink) => PacketReader): 
         ? undefined
         : `it begins with a pcapng section header (${order ? 'little' : 'big'}-endian)`
     },
-    open: (sink) => new PcapngReader(sink, new PacketRouter(sink, openPackets)),
+    open: (sink, _, store) =>
+      new PcapngReader(sink, new PacketRouter(sink, openPackets), store ?? new ScanStore()),
   }
+}
+
+/** The first sixteen bytes of an enhanced packet block: type, length (any), interface, upper word of the time. */
+const BLOCK_LIMITS: readonly number[] = [0, 0, 0, 0, 255, 255, 255, 255, 0, 0, 0, 0, 0, 0, 0, 0]
+
+/** Where things stand in an enhanced packet block. */
+function enhancedPackets(littleEndian: boolean, cooked: number): Shape {
+  return { littleEndian, timeAt: 16, capturedAt: 20, packetAt: 28, lengthAt: 4, cookedBytes: cooked }
+}
+
+/** Whether the last of these four bytes may be the first of a section header's type. */
+function mayBegin(bytes: number): boolean {
+  return (
+    (bytes & 0xff) === SECTION_HEADER >>> 24 ||
+    (bytes & 0xffff) === SECTION_HEADER >>> 16 ||
+    (bytes & 0xffffff) === SECTION_HEADER >>> 8
+  )
 }
 
 /** True for little-endian, from the byte-order magic of a section header. */
@@ -64,12 +86,15 @@ const HEAD: State = { kind: 'head' }
 
 class PcapngReader implements CaptureReader {
   readonly #sink: CaptureSink
+  readonly #store: ScanStore
   readonly #router: PacketRouter
   readonly #queue: ByteQueue = new ByteQueue()
   readonly #packet = reusedPacket()
   #state: State = HEAD
   #littleEndian = true
   #interfaces: Interface[] = []
+  #origins: (Origin | undefined)[] = []
+  readonly #head: Uint8Array = new Uint8Array(16)
   #blockOffset = 0
   readonly #saidUnknown: Set<number> = new Set()
   /** The last four bytes seen while looking for the next section header. */
@@ -79,14 +104,20 @@ class PcapngReader implements CaptureReader {
   readonly #skips: boolean
   #view: DataView = new DataView(new ArrayBuffer(0))
 
-  constructor(sink: CaptureSink, router: PacketRouter) {
+  constructor(sink: CaptureSink, router: PacketRouter, store: ScanStore) {
     this.#sink = sink
-    this.#alike = new AlikePackets(sink)
+    this.#store = store
+    this.#alike = new AlikePackets(sink, store)
     this.#skips = this.#alike.isWanted
     this.#router = router
   }
 
   push(chunk: Uint8Array): void {
+    if (this.#skips) for (const piece of this.#store.pieces(chunk)) this.#push(piece)
+    else this.#push(chunk)
+  }
+
+  #push(chunk: Uint8Array): void {
     this.#queue.push(chunk)
     this.#view = new DataView(chunk.buffer, chunk.byteOffset, chunk.byteLength)
     while (this.#step());
@@ -117,7 +148,7 @@ class PcapngReader implements CaptureReader {
   }
 
   #readHead(): boolean {
-    const chunk = this.#skips && this.#littleEndian ? this.#queue.chunk : undefined
+    const chunk = this.#skips ? this.#queue.chunk : undefined
     if (chunk !== undefined) {
       const at = this.#queue.at
       this.#queue.skip(this.#alike.read(chunk, this.#view, at, this.#queue.offset - at) - at)
@@ -143,6 +174,7 @@ class PcapngReader implements CaptureReader {
     }
     this.#littleEndian = order
     this.#interfaces = []
+    this.#origins = []
     this.#alike.clear()
     return this.#startBlock(SECTION_HEADER, read32(head, 4, order), 12)
   }
@@ -199,6 +231,13 @@ class PcapngReader implements CaptureReader {
 
   /** Looks for the next section header; blocks cannot be found again without one. */
   #search(): boolean {
+    const { chunk, at } = this.#queue
+    // The section header's type is the same in both byte orders and begins with a line feed.
+    if (chunk !== undefined && !mayBegin(this.#lookback)) {
+      this.#lookback = 0
+      const next = chunk.indexOf(SECTION_HEADER >>> 24, at)
+      this.#queue.skip((next === -1 ? chunk.length : next) - at)
+    }
     const byte = this.#queue.byte()
     if (byte < 0) return false
     this.#lookback = ((this.#lookback << 8) | byte) >>> 0
@@ -229,6 +268,7 @@ class PcapngReader implements CaptureReader {
       else {
         this.#littleEndian = order
         this.#interfaces = []
+        this.#origins = []
         this.#alike.clear()
         const total = read32(body, 0, order)
         if (total < 16 || total % 4 !== 0) this.#lose()
@@ -246,8 +286,8 @@ class PcapngReader implements CaptureReader {
     const inner = body.subarray(0, length - 4)
     if (type === INTERFACE_DESCRIPTION) this.#describe(inner)
     else if (type === SIMPLE_PACKET) {
-      this.#emit(readSimplePacket(inner, this.#littleEndian, this.#interfaces[0]?.snapshotLength ?? 0))
-    } else this.#emit(readPacket(inner, this.#littleEndian, type === OBSOLETE_PACKET))
+      this.#emit(readSimplePacket(inner, this.#littleEndian, this.#interfaces[0]?.snapshotLength ?? 0), type)
+    } else this.#emit(readPacket(inner, this.#littleEndian, type === OBSOLETE_PACKET), type)
     return true
   }
 
@@ -257,7 +297,7 @@ class PcapngReader implements CaptureReader {
     this.#interfaces.push(readInterface(body, this.#littleEndian, this.#interfaces.length))
   }
 
-  #emit(fields: PacketFields | undefined): void {
+  #emit(fields: PacketFields | undefined, type: number): void {
     if (fields === undefined || fields.captured > fields.data.length) {
       this.#tell('block-cut', this.#blockOffset, 'a packet is longer than its block')
       return
@@ -284,8 +324,45 @@ class PcapngReader implements CaptureReader {
     }
     this.#alike.tell()
     this.#router.packet(packet)
-    const word = packet.data.length < 4 ? 0 : read32(packet.data, 0, true) | 0
-    this.#alike.learn(fields.index, from, fields.ticks, this.#router.told, word)
+    const frame = this.#router.told
+    if (frame === undefined) return
+    if (fields.ticks === undefined) this.#alike.forget(fields.index)
+    else if (type === ENHANCED_PACKET) {
+      const { high, low } = fields.ticks
+      const origin = this.#originOf(from, fields.index)
+      this.#alike.learn(origin, frame, high, low, this.#headOf(fields.index, high), packet.data)
+    } else this.#alike.forget(fields.index)
+  }
+
+  /** What the packets of an interface have in common. */
+  #originOf(from: Interface, index: number): Origin {
+    let origin = this.#origins[index]
+    if (origin === undefined) {
+      const shape = enhancedPackets(this.#littleEndian, cookedBytes(from.linkType))
+      const ticks = { high: 0, low: 0 }
+      origin = {
+        index,
+        shape,
+        headLimits: BLOCK_LIMITS,
+        lastOfSecond: (upper, lower) => lastOfSecond(upper, lower, from),
+        setTime(time, upper, lower) {
+          ticks.high = upper
+          ticks.low = lower
+          setTime(time, ticks, from)
+        },
+      }
+      this.#origins[index] = origin
+    }
+    return origin
+  }
+
+  /** The first sixteen bytes of an enhanced packet block; its length, which may differ, left out. */
+  #headOf(index: number, high: number): Uint8Array {
+    const view = new DataView(this.#head.buffer)
+    view.setUint32(0, ENHANCED_PACKET, this.#littleEndian)
+    view.setUint32(8, index, this.#littleEndian)
+    view.setUint32(12, high, this.#littleEndian)
+    return this.#head
   }
 
   #tell(

@@ -8,6 +8,8 @@
  * Source of what is secret: our own rule (see README.md); service identifiers from ISO 14229-1 and ISO 14230-3.
  */
 
+import { LOWER_HEX } from '../frame/hex.ts'
+
 /** Bytes from `from` up to but not including `to`. */
 export interface ByteRange {
   readonly from: number
@@ -57,8 +59,8 @@ export function withoutSecrets(payload: Uint8Array, ranges: readonly ByteRange[]
 export function redactedHex(payload: Uint8Array, ranges: readonly ByteRange[]): string {
   let text = ''
   for (let index = 0; index < payload.length; index++) {
-    const secret = ranges.some((range) => index >= range.from && index < range.to)
-    text += secret ? 'xx' : (payload[index] as number).toString(16).padStart(2, '0')
+    const secret = ranges.length > 0 && ranges.some((range) => index >= range.from && index < range.to)
+    text += secret ? 'xx' : LOWER_HEX[payload[index] as number]
   }
   return text
 }

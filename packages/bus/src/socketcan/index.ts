@@ -32,6 +32,12 @@ const FDF_FLAG = 0x04
 /** Set in the same byte of a CAN XL frame (`CANXL_XLF`). */
 const XLF_FLAG = 0x80
 
+/** Bytes before a SocketCAN frame in packets of a link type. */
+export function cookedBytes(linkType: number): number {
+  if (linkType === LINKTYPE_SLL) return SLL_HEADER_BYTES
+  return linkType === LINKTYPE_SLL2 ? SLL2_HEADER_BYTES : 0
+}
+
 /** What a packet's link layer holds: where a CAN frame starts, or that it is another protocol, or why it cannot be read. */
 export type Located = { readonly start: number; readonly fd: boolean } | 'other' | 'canxl' | 'short'
 

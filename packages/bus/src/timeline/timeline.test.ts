@@ -4,8 +4,11 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { candumpLine } from '../candump/write.ts'
 import { decodeBytes, decodeFrames, frame } from '../decode/testing/decode.ts'
+import type { CanFrame } from '../frame/index.ts'
 import type { Message } from '../message/types.ts'
+import { PcapngWriter } from '../pcap/write.ts'
 import { sharedBytes, sharedPresent } from '../testing/shared.ts'
 import { Supply } from './supply.ts'
 import { Timeline, type TimelineOptions } from './timeline.ts'
@@ -222,15 +225,57 @@ describe('the recording', () => {
     expect(short(lines, 'addressed', 'refused')).toEqual(['1.1-30 gap no diagnostic message'])
     const fed = new Timeline()
     const all = messages(...lines)
-    for (let second = 1; second <= 40; second += second === 10 ? 12 : 1) {
-      for (const message of all) if (message.time.seconds === second) fed.message(message)
-      fed.instant('can0', { seconds: second, nanoseconds: 0, decimals: 6 })
-    }
+    const at = (seconds: number) => ({ seconds, nanoseconds: 0, decimals: 6 })
+    fed.recorded('can0', at(1), at(10))
+    for (const message of all) fed.message(message)
+    fed.recorded('can0', at(22), at(40))
     const gaps = fed.end().entries.filter((entry) => entry.what === 'gap')
     expect(gaps.map(({ from, to, detail }) => [from, to, detail])).toEqual([
       ['10.000000', '22.000000', 'nothing recorded'],
     ])
   })
+
+  it('tells real silence in any recording, although plain frames are only counted', () => {
+    const plain = (from: number, to: number): CanFrame[] =>
+      Array.from({ length: (to - from) * 50 }, (_, index) => ({
+        ...frame(1_700_000_000_000 + from * 1000 + index * 20, 0x123, `FF${index % 2}1FFFFFFFFFFFFF`),
+        channel: 'can0',
+      }))
+    // Twelve seconds of nothing, and nine, which are no gap.
+    const frames = [...plain(0, 60), ...plain(72, 100), ...plain(109, 120)]
+    const writer = new PcapngWriter()
+    const recordings = {
+      text: new TextEncoder().encode(frames.map((one) => `${candumpLine(one)}\n`).join('')),
+      pcapng: Uint8Array.from(
+        [writer.header(), ...frames.map((one) => writer.frame(one))].flatMap((part) => [...part]),
+      ),
+    }
+    for (const [name, bytes] of Object.entries(recordings)) {
+      const timeline = new Timeline()
+      decodeBytes(bytes, { recorded: (channel, from, to) => timeline.recorded(channel, from, to) })
+      const gaps = timeline
+        .end()
+        .entries.map(({ from, to, what }) => [
+          what,
+          Math.round(Number(from) - 1.7e9),
+          Math.round(Number(to) - 1.7e9),
+        ])
+      expect([name, gaps]).toEqual([name, [['gap', 60, 72]]])
+    }
+  })
+
+  it('is bounded in time and memory by 200,000 gaps and 65,536 units', () => {
+    const timeline = new Timeline()
+    const [one] = messages('1 7E0 22F190')
+    if (one === undefined) throw new Error('no message')
+    for (let index = 0; index < 200_000; index++) {
+      const time = { seconds: index * 20, nanoseconds: 0, decimals: 0 }
+      timeline.message({ ...one, time, id: `${(index & 0xffff).toString(16)}>1` })
+    }
+    const result = timeline.end()
+    expect(result.entries.length).toBeLessThanOrEqual(20_000)
+    expect(result.leftOut).toBeGreaterThan(180_000)
+  }, 20_000)
 
   it('shows the supply voltage whenever it passed, by OBD and by UDS, but not that of a freeze frame', () => {
     const lines = [

@@ -7,7 +7,7 @@
  * not the default ends by 10 01, a reset, or S3 (5 s without a request, ISO 14229-2), which nothing on the wire shows.
  */
 
-import { formatTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
+import { formatTime, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
 import type { Message } from '../message/types.ts'
 import type { OpenEntry, TimelineEntry, TimelineWhat } from './entry.ts'
 import { Supply } from './supply.ts'
@@ -15,7 +15,7 @@ import { close, closeAll, newUnit, type State, type Unit } from './unit.ts'
 
 /** Choices for a timeline. */
 export interface TimelineOptions {
-  /** Seconds without a message (or frame, see `instant`) that make a gap; 10 when left out. */
+  /** Seconds without a message (or frame, see `recorded`) that make a gap; 10 when left out. */
   readonly gapSeconds?: number
   /** S3 of the units in seconds; 5 when left out. */
   readonly sessionSeconds?: number
@@ -49,7 +49,15 @@ interface Channel {
   readonly units: Map<string, Unit>
   /** Who asked last for a service, by service. */
   readonly lastAsked: Map<string, string>
+  /** How many units answered an identifier. */
+  readonly answerers: Map<string, number>
+  /** Units that have, or had until lately, a state that lasts. */
+  readonly open: Set<Unit>
   last: RecordedTime | undefined
+  /** When the last frame stood, where that is told. */
+  recordedTo: RecordedTime | undefined
+  /** Gaps between messages: told only where nothing is known of frames. */
+  readonly silences: OpenEntry[]
 }
 
 /** Gathers a timeline from messages in their order; bounded memory, however long the recording. */
@@ -59,7 +67,6 @@ export class Timeline {
   readonly #most: number
   readonly #entries: OpenEntry[] = []
   readonly #channels: Map<string, Channel> = new Map()
-  #fedInstants = false
   #leftOut = 0
 
   constructor(options: TimelineOptions = {}) {
@@ -68,18 +75,22 @@ export class Timeline {
     this.#most = options.mostEntries ?? 20_000
   }
 
-  /** Anything was recorded on a channel at this time. Once this is called, gaps are told by it instead of by messages. */
-  instant(channel: string, time: RecordedTime): void {
-    this.#fedInstants = true
-    this.#pass(this.#channel(channel), time)
+  /**
+   * Frames were recorded on a channel from one time to the other (`DecodeListener.recorded`). On a channel of which this
+   * is told, gaps are those between frames instead of those between messages.
+   */
+  recorded(name: string, from: RecordedTime, to: RecordedTime): void {
+    const channel = this.#channel(name)
+    const { recordedTo } = channel
+    if (recordedTo !== undefined && secondsBetween(recordedTo, from) >= this.#gapSeconds)
+      this.#add(gap(name, recordedTo, from, 'nothing recorded'))
+    channel.recordedTo = keepTime(to)
   }
 
   /** One message. */
   message(message: Message): void {
     const channel = this.#channel(message.channel)
-    if (!this.#fedInstants) this.#pass(channel, message.time)
-    else if (channel.last === undefined || secondsBetween(channel.last, message.time) > 0)
-      channel.last = message.time
+    this.#pass(channel, message.time)
     const unit = this.#unit(channel, message)
     if (unit === undefined) return
     if (!message.complete) {
@@ -93,9 +104,12 @@ export class Timeline {
   /** The recording is over: what is open is closed, and all lines are handed out in the order of their beginning. */
   end(): TimelineResult {
     for (const channel of this.#channels.values()) {
+      const { recordedTo, last, silences } = channel
+      if (recordedTo === undefined) for (const silence of silences) this.#add(silence)
       for (const unit of channel.units.values()) {
-        this.#timeOut(unit, channel.last ?? unit.last)
-        closeAll(unit, channel.last ?? unit.last, 'recording-end')
+        const end = latest(latest(unit.last, last), recordedTo)
+        this.#timeOut(unit, end)
+        closeAll(unit, end, 'recording-end')
         this.#tellUnit(channel, unit)
       }
     }
@@ -106,7 +120,16 @@ export class Timeline {
   #channel(name: string): Channel {
     let channel = this.#channels.get(name)
     if (channel === undefined) {
-      channel = { name, units: new Map(), lastAsked: new Map(), last: undefined }
+      channel = {
+        name,
+        units: new Map(),
+        lastAsked: new Map(),
+        answerers: new Map(),
+        open: new Set(),
+        last: undefined,
+        recordedTo: undefined,
+        silences: [],
+      }
       this.#channels.set(name, channel)
     }
     return channel
@@ -127,20 +150,11 @@ export class Timeline {
   #pass(channel: Channel, time: RecordedTime): void {
     const { last } = channel
     if (last !== undefined && secondsBetween(last, time) >= this.#gapSeconds) {
-      const detail = this.#fedInstants ? 'nothing recorded' : 'no diagnostic message'
-      this.#add({
-        from: last,
-        to: time,
-        channel: channel.name,
-        unit: '',
-        what: 'gap',
-        detail,
-        proof: 'answered',
-      })
+      const silence = gap(channel.name, last, time, 'no diagnostic message')
+      if (channel.silences.length < this.#most) channel.silences.push(silence)
+      else if (channel.recordedTo === undefined) this.#leftOut++
     }
-    if (last === undefined || secondsBetween(last, time) > 0) {
-      channel.last = { seconds: time.seconds, nanoseconds: time.nanoseconds, decimals: time.decimals }
-    }
+    channel.last = latest(time, last)
   }
 
   #add(entry: OpenEntry): OpenEntry {
@@ -185,20 +199,27 @@ export class Timeline {
     unit.lastTouched = time
   }
 
-  /** The units a request reaches: the one that answers its identifier, or all where it speaks to a group. */
+  /** The open units a request reaches: the one that answers its identifier, or all where it speaks to a group. */
   #targets(channel: Channel, asking: Unit, service: string): readonly Unit[] {
-    const all = [...channel.units.values()].filter((unit) => unit.askedBy.size > 0)
-    const reached = all.filter((unit) => unit.askedBy.has(asking.id))
-    if (reached.length === 1) return reached
+    const open: Unit[] = []
+    for (const unit of channel.open) {
+      if (unit.open.size === 0) channel.open.delete(unit)
+      else open.push(unit)
+    }
+    if (open.length === 0) return open
+    const answerers = channel.answerers.get(asking.id) ?? 0
+    if (answerers === 1) return open.filter((unit) => unit.askedBy.has(asking.id))
     // A tester present that nobody answers is sent to the group, whatever its identifier.
-    return reached.length > 1 || service === '3E' || FUNCTIONAL.test(asking.id) ? all : []
+    return answerers > 1 || service === '3E' || FUNCTIONAL.test(asking.id)
+      ? open.filter((unit) => unit.askedBy.size > 0)
+      : []
   }
 
   #asked(channel: Channel, asking: Unit, message: Message): void {
     asking.requests++
     channel.lastAsked.set(message.service, asking.id)
-    // Only open states can time out, so only then does it matter whom a request reaches.
-    const targets = this.#anyOpen(channel) ? this.#targets(channel, asking, message.service) : []
+    // Only open states can time out or end, so only then does it matter whom a request reaches.
+    const targets = this.#targets(channel, asking, message.service)
     for (const unit of targets) this.#touch(unit, message.time)
     this.#touch(asking, message.time)
     if (message.subFunction?.suppressResponse !== true || message.protocol !== 'uds') return
@@ -207,15 +228,13 @@ export class Timeline {
     this.#change(asking, message)
   }
 
-  #anyOpen(channel: Channel): boolean {
-    for (const unit of channel.units.values()) if (unit.open.size > 0) return true
-    return false
-  }
-
   #answered(channel: Channel, unit: Unit, message: Message): void {
     unit.answers++
     const asking = channel.lastAsked.get(message.service)
-    if (asking !== undefined && unit.askedBy.size < 16) unit.askedBy.add(asking)
+    if (asking !== undefined && unit.askedBy.size < 16 && !unit.askedBy.has(asking)) {
+      unit.askedBy.add(asking)
+      channel.answerers.set(asking, (channel.answerers.get(asking) ?? 0) + 1)
+    }
     this.#touch(unit, message.time)
     if (message.kind === 'negative') {
       if (message.nrc?.code === PENDING) return
@@ -253,6 +272,7 @@ export class Timeline {
     if (unit.open.get(state)?.detail === detail) return
     close(unit, state, message.time, 'replaced')
     unit.open.set(state, this.#point(unit, message, state, detail))
+    this.#channel(unit.channel).open.add(unit)
   }
 
   #change(unit: Unit, message: Message): void {
@@ -354,7 +374,7 @@ export class Timeline {
     }
     // Identifiers that only ask are told with the units that answer them; unanswered ones stand alone.
     const answersNobody = unit.answers === 0
-    if (answersNobody && [...channel.units.values()].some((other) => other.askedBy.has(unit.id))) return
+    if (answersNobody && channel.answerers.has(unit.id)) return
     this.#add({
       ...place,
       from: unit.first,
@@ -365,6 +385,14 @@ export class Timeline {
       counts: { requests: unit.requests, answers: unit.answers, refusals: unit.refusals },
     })
   }
+}
+
+function gap(channel: string, from: RecordedTime, to: RecordedTime, detail: string): OpenEntry {
+  return { from, to: keepTime(to), channel, unit: '', what: 'gap', detail, proof: 'answered' }
+}
+
+function latest(time: RecordedTime, other: RecordedTime | undefined): RecordedTime {
+  return other !== undefined && secondsBetween(time, other) > 0 ? other : time
 }
 
 function later(time: RecordedTime, seconds: number): RecordedTime {

@@ -1,5 +1,6 @@
 /** @module What every service of every dialect provides: how to read its request and its positive response. */
 
+import { LOWER_HEX, UPPER_HEX } from '../frame/hex.ts'
 import type { DataIdentifier, Meaning, SubFunction } from '../message/types.ts'
 
 /** Reads the meaning of one service. `payload` begins with the service byte and may be of any length. */
@@ -10,18 +11,18 @@ export interface ServiceReader {
 
 /** Two upper-case hex digits. */
 export function hexByte(value: number): string {
-  return value.toString(16).toUpperCase().padStart(2, '0')
+  return UPPER_HEX[value] ?? value.toString(16).toUpperCase()
 }
 
 /** Four upper-case hex digits. */
 export function hexWord(value: number): string {
-  return value.toString(16).toUpperCase().padStart(4, '0')
+  return hexByte(value >> 8) + hexByte(value & 0xff)
 }
 
 /** Lower-case hex of the bytes from `from` up to but not including `to`. */
 export function hexBytes(payload: Uint8Array, from: number, to: number = payload.length): string {
   let text = ''
-  for (let at = from; at < to; at++) text += (payload[at] as number).toString(16).padStart(2, '0')
+  for (let at = from; at < to; at++) text += LOWER_HEX[payload[at] as number]
   return text
 }
 

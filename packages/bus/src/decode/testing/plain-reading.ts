@@ -3,6 +3,7 @@
 import { plainFrame } from '../../candump/testing/reference.ts'
 import { openRecognising } from '../../capture/head-first.ts'
 import { READERS } from '../../capture/readers.ts'
+import { ScanStore } from '../../capture/scan-store.ts'
 import type { Finding } from '../../finding/index.ts'
 import type { Message } from '../../message/types.ts'
 import { Decoder } from '../decoder.ts'
@@ -46,6 +47,20 @@ export function readPlainly(text: string): Reading & { readonly badLines: number
   }
   decoder.end()
   return { ...reading, badLines }
+}
+
+/** Any recording in chunks of the sizes in turn, by loops that are not compiled, as on a host without WebAssembly. */
+export function readUncompiled(bytes: Uint8Array, chunks: readonly number[]): Reading {
+  const { decoder, reading } = listening()
+  const reader = openRecognising(READERS, decoder, {}, new ScanStore(false))
+  for (let at = 0, turn = 0; at < bytes.length; turn++) {
+    const size = chunks[turn % chunks.length] ?? bytes.length
+    reader.push(bytes.subarray(at, at + size))
+    at += size
+  }
+  reader.end()
+  decoder.end()
+  return reading
 }
 
 /** Any recording, by its reader, which is told nothing of what may be skipped and so makes a frame of everything. */

@@ -92,7 +92,7 @@ export function inOrder(root: Draft, dataLast: boolean): Draft[] {
     for (const link of block.links) visit(link)
   }
   visit(root)
-  const isData = (block: Draft): boolean => ['DT', 'SD', 'DZ'].includes(block.kind)
+  const isData = (block: Draft): boolean => ['DT', 'SD', 'DZ', 'DV', 'DI'].includes(block.kind)
   const data = [...found].filter(isData)
   const rest = [...found].filter((block) => !isData(block))
   return dataLast ? [...rest, ...data] : [...data, ...rest]
@@ -166,10 +166,14 @@ export interface GroupOptions {
   readonly cycles?: number
   readonly variable?: boolean
   readonly name?: string
+  /** Bytes of invalidation bits after every record. */
+  readonly invalidationBytes?: number
+  /** The times stand in another group. */
+  readonly remoteMaster?: boolean
 }
 
 export function group(options: GroupOptions, next?: Draft): Draft {
-  const flags = options.variable === true ? 1 : 6
+  const flags = options.variable === true ? 1 : options.remoteMaster === true ? 14 : 6
   const data = fields(
     [8, options.recordId ?? 0],
     [8, options.cycles ?? 0],
@@ -177,7 +181,7 @@ export function group(options: GroupOptions, next?: Draft): Draft {
     [2, 46],
     [4, 0],
     [4, options.recordBytes],
-    [4, 0],
+    [4, options.invalidationBytes ?? 0],
   )
   return draft(
     'CG',
@@ -198,7 +202,7 @@ export function dataGroup(firstGroup: Draft, data: Draft | undefined, idBytes: n
 }
 
 /** A packed block. `columns` above 0 stores column after column. */
-export function packed(kind: 'DT' | 'SD', bytes: Uint8Array, columns: number): Draft {
+export function packed(kind: 'DT' | 'SD' | 'DV', bytes: Uint8Array, columns: number): Draft {
   let stored = bytes
   if (columns > 0) {
     const rows = Math.floor(bytes.length / columns)
@@ -226,6 +230,16 @@ export function list(blocks: readonly Draft[], size: number): Draft | undefined 
     )
   }
   return next
+}
+
+/** A list of blocks of values, each with a block of invalidation bits beside it when there are some (MDF 4.2). */
+export function valueList(blocks: readonly Draft[], invalidation: readonly Draft[], rows: number): Draft {
+  const flags = 1 + (invalidation.length > 0 ? 2 ** 31 : 0)
+  return draft(
+    'LD',
+    [undefined, ...blocks, ...invalidation],
+    fields([4, flags], [4, blocks.length], [8, rows]),
+  )
 }
 
 /** A header before a list, as files with packed blocks have it. */
