@@ -7,7 +7,8 @@
  */
 
 import { breakOff, type Car, type CarState, close, open, show } from './car.ts'
-import { isStranded, startsCar } from './outcome.ts'
+import { compareCosts, type PointCost, plainCost } from './order-cost.ts'
+import { startsCar } from './outcome.ts'
 import { StateTable } from './state-table.ts'
 
 /** An order by key index, whether every other was ruled out, and how many distinct states were looked at. */
@@ -32,30 +33,37 @@ interface Beginning {
   /** The same positions, one bit each. */
   readonly shown: number
   readonly states: readonly CarState[]
-  readonly stranded: number
-  readonly lost: number
+  /** What the break points so far cost, first things first. */
+  readonly costs: readonly number[]
 }
 
 /** A case as the search sees it. */
 interface Candidate {
   readonly car: Car
-  /** Identities of the keys that start the car before the work, one bit each. */
-  readonly starters: number
   readonly listOrderMatters: boolean
   readonly taughtOrderMatters: boolean
   readonly explored: StateTable
 }
 
+export interface SearchOptions {
+  /** Up to this many keys every state is looked at as it is; with one case that is always proven. */
+  readonly searchedWhole?: number
+  /** What a break point costs; by default what ENR-14 counts. */
+  readonly cost?: PointCost
+  /** State evaluations after which a layer is cut. */
+  readonly evaluations?: number
+}
+
 /**
  * Finds the best order. `cars` are the settled cases, all of which open; `teach` the keys to show, by index, in the
- * given order. Up to `searchedWhole` keys every state is looked at as it is; with one case that is always proven.
+ * given order.
  */
 export function bestOrder(
   cars: readonly Car[],
   teach: readonly number[],
-  searchedWhole: number = SEARCHED_WHOLE,
+  options: SearchOptions = {},
 ): OrderFound {
-  return new Search(cars, teach, teach.length <= searchedWhole).run()
+  return new Search(cars, teach, options).run()
 }
 
 class Search {
@@ -64,16 +72,19 @@ class Search {
   /** For each position of `teach`: 0 when its key starts the car in every case before the work, else 1. */
   private readonly notStarting: readonly number[]
   private readonly whole: boolean
+  private readonly cost: PointCost
+  private readonly most: number
   private evaluations = 0
   private proven = true
 
-  constructor(cars: readonly Car[], teach: readonly number[], whole: boolean) {
+  constructor(cars: readonly Car[], teach: readonly number[], options: SearchOptions) {
     this.teach = teach
-    this.whole = whole
+    this.whole = teach.length <= (options.searchedWhole ?? SEARCHED_WHOLE)
+    this.cost = options.cost ?? plainCost(cars)
+    this.most = options.evaluations ?? EVALUATIONS
     this.notStarting = teach.map((key) => (cars.every((car) => startsCar(car, car.first, key)) ? 0 : 1))
     this.candidates = cars.map((car) => ({
       car,
-      starters: car.lists.set(car.first.list) & car.identitiesOnBench,
       listOrderMatters: this.whole || listOrderMatters(car),
       taughtOrderMatters: this.whole || taughtOrderMatters(car),
       explored: new StateTable(),
@@ -83,13 +94,13 @@ class Search {
   run(): OrderFound {
     for (const candidate of this.candidates) this.note(candidate, ENDED, candidate.car.first)
     const opened = this.candidates.map(({ car }) => open(car, car.first))
-    const opening = this.weigh({ positions: [], shown: 0, states: opened, stranded: 0, lost: 0 })
+    const opening = this.weigh({ positions: [], shown: 0, states: opened, costs: [] })
     const preferred = this.preferredPositions().reduce(
       (before, position) => this.grow(before, position),
       opening,
     )
     // Nothing after the opening costs anything, and no order is preferred to this one among equals.
-    const cannotBeBeaten = preferred.stranded === opening.stranded && preferred.lost === opening.lost
+    const cannotBeBeaten = compareCosts(preferred.costs, opening.costs) === 0
     const searched = this.whole || (!cannotBeBeaten && this.teach.length <= MOST_SEARCHED)
     if (!searched) this.proven = false
     const best = searched ? this.layers(opening, preferred) : preferred
@@ -108,7 +119,7 @@ class Search {
       for (const beginning of this.cut(layer, this.teach.length - step)) {
         for (const position of this.following(beginning)) {
           const grown = this.grow(beginning, position)
-          if (!this.whole && compareCosts(grown, toBeat) > 0) continue
+          if (!this.whole && compareCosts(grown.costs, toBeat.costs) > 0) continue
           const name = this.nameOf(grown)
           const known = next.get(name)
           if (known === undefined || this.compare(grown, known) < 0) next.set(name, grown)
@@ -123,7 +134,7 @@ class Search {
 
   /** Keeps a layer within the evaluations that are left; cutting it gives up the proof. */
   private cut(layer: readonly Beginning[], stepsLeft: number): readonly Beginning[] {
-    const share = Math.max(0, EVALUATIONS - this.evaluations) / stepsLeft
+    const share = Math.max(0, this.most - this.evaluations) / stepsLeft
     const width = Math.max(1, Math.floor(share / (this.candidates.length * stepsLeft)))
     if (layer.length <= width) return layer
     this.proven = false
@@ -147,33 +158,30 @@ class Search {
       positions: [...beginning.positions, position],
       shown: beginning.shown | (1 << position),
       states,
-      stranded: beginning.stranded,
-      lost: beginning.lost,
+      costs: beginning.costs,
     })
   }
 
-  /** Adds what a break at this point costs in the worst case (ENR-14, ENR-12). */
+  /** Adds what a break at this point costs in the worst case (ENR-14, ENR-12, ENR-24). */
   private weigh(beginning: Beginning): Beginning {
-    let stranded = 0
-    let lost = 0
     for (const [at, candidate] of this.candidates.entries()) {
-      const { car, starters } = candidate
-      const state = beginning.states[at] ?? car.first
-      const broken = breakOff(car, state)
-      if (isStranded(car, broken)) stranded = 1
-      if ((starters & ~car.lists.set(broken.list)) !== 0) lost = 1
+      const state = beginning.states[at] ?? candidate.car.first
       this.note(candidate, beginning.shown, state)
-      this.note(candidate, ENDED, broken)
+      this.note(candidate, ENDED, breakOff(candidate.car, state))
     }
     this.evaluations += this.candidates.length
-    return { ...beginning, stranded: beginning.stranded + stranded, lost: beginning.lost + lost }
+    const keys = beginning.positions.map((position) => this.teach[position] ?? -1)
+    const here = this.cost(beginning.states, keys)
+    return { ...beginning, costs: here.map((cost, at) => cost + (beginning.costs[at] ?? 0)) }
   }
 
   private compare(a: Beginning, b: Beginning): number {
     const flags = (beginning: Beginning): readonly number[] =>
       beginning.positions.map((position) => this.notStarting[position] ?? 1)
     return (
-      compareCosts(a, b) || compareSequences(flags(a), flags(b)) || compareSequences(a.positions, b.positions)
+      compareCosts(a.costs, b.costs) ||
+      compareSequences(flags(a), flags(b)) ||
+      compareSequences(a.positions, b.positions)
     )
   }
 
@@ -191,7 +199,7 @@ class Search {
 
   private note(candidate: Candidate, shown: number, state: CarState): void {
     const { list, taught, taken } = plainest(candidate, state)
-    candidate.explored.add(shown, list, taught, taken)
+    candidate.explored.add(taught, list, shown, taken, 0)
   }
 
   private nameOf(beginning: Beginning): string {
@@ -213,15 +221,23 @@ function plainest(candidate: Candidate, state: CarState): CarState {
   }
 }
 
-/** Which entry is oldest matters only where the oldest can be dropped. */
+/** Which entry is oldest matters only where the oldest can be dropped; slots are places by themselves. */
 function listOrderMatters(car: Car): boolean {
-  return car.case.rule.kind === 'append-drop-oldest' && canOverflow(car)
+  const { kind } = car.case.rule
+  return kind === 'numbered-slots' || (kind === 'append-drop-oldest' && canOverflow(car))
 }
 
 /** In which order keys were taught matters only to a commit that can run out of room. */
 function taughtOrderMatters(car: Car): boolean {
   const { commits, onBreak, kind } = car.case.rule
-  return commits === 'at-close' && onBreak === 'keep-so-far' && kind !== 'replace-all' && canOverflow(car)
+  if (kind === 'numbered-slots') return true
+  const commitsEarly = onBreak === 'keep-so-far' || car.closesAt <= car.mostTaught || keepsByCause(car)
+  return commits === 'at-close' && commitsEarly && kind !== 'replace-all' && canOverflow(car)
+}
+
+/** A cause of a break that keeps what the session taught. */
+function keepsByCause(car: Car): boolean {
+  return Object.values(car.case.rule.onBreakBy).some((ways) => ways.includes('keep-so-far'))
 }
 
 function canOverflow(car: Car): boolean {
@@ -230,10 +246,6 @@ function canOverflow(car: Car): boolean {
   const kept = rule.erases === 'at-open' ? [] : stored
   const added = [...identities].filter((identity) => !kept.includes(identity))
   return kept.length + added.length > rule.capacity
-}
-
-function compareCosts(a: Beginning, b: Beginning): number {
-  return a.stranded - b.stranded || a.lost - b.lost
 }
 
 function compareSequences(a: readonly number[], b: readonly number[]): number {

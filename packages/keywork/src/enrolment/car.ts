@@ -1,11 +1,13 @@
 /**
- * @module What the car is taken to do in a session: open, take or refuse keys, break off, close (ENR-01 to ENR-09, ENR-13).
+ * @module What the car is taken to do in a session: open, take or refuse keys, break off, close (ENR-01 to ENR-09, ENR-13,
+ * ENR-15 to ENR-20).
  *
  * Identities, keys and lists are small numbers here, sets of keys are bits, so that a step costs next to nothing.
  */
 
 import { Lists } from './lists.ts'
-import type { TeachingKeyState } from './types.ts'
+import { holdsIdentity, putInSlot, slotEntry, slotList } from './slots.ts'
+import type { OnBreak, TeachingKeyState } from './types.ts'
 import type { Case } from './unknowns.ts'
 
 /** The list, what the open session has taught so far (both by number in `Lists`), and the keys that it made known. */
@@ -20,7 +22,7 @@ export interface CarState {
 export interface Car {
   readonly case: Case
   readonly lists: Lists
-  /** Identity names by number; identities of keys come first. */
+  /** Identity names by number; identities of keys come first, an empty slot last. */
   readonly identities: readonly string[]
   /** The identity of each key. */
   readonly identityOf: readonly number[]
@@ -33,6 +35,8 @@ export interface Car {
   readonly changedWhenTaken: number
   /** Entries `taught` can hold (ENR-08). */
   readonly mostTaught: number
+  /** Entries at which the session closes itself (ENR-19); above `mostTaught` when it does not. */
+  readonly closesAt: number
   readonly first: CarState
 }
 
@@ -40,41 +44,66 @@ export interface Car {
 export function carsOf(cases: readonly Case[]): readonly Car[] {
   const [first] = cases
   if (first === undefined) return []
-  const identities = [...new Set([...first.keys.map((key) => key.identity), ...first.stored])]
+  const named = new Set([...first.keys.map((key) => key.identity), ...first.stored])
+  named.delete('')
+  const identities = [...named, '']
   const lists = new Lists()
-  const stored = lists.intern(first.stored.map((identity) => identities.indexOf(identity)))
+  const stored = slotList(
+    lists,
+    first.stored.map((identity) => identities.indexOf(identity)),
+    identities.indexOf(''),
+  )
   const identityOf = first.keys.map((key) => identities.indexOf(key.identity))
-  return cases.map((each): Car => {
-    const { rule, keys } = each
-    const bits = (wanted: (key: number) => boolean): number =>
-      keys.reduce((set, _, key) => (wanted(key) ? set | (1 << key) : set), 0)
-    const takes = (key: number, state: TeachingKeyState | undefined): boolean =>
-      keys[key]?.onBench === true &&
-      state !== undefined &&
-      state !== 'locked-elsewhere' &&
-      rule.accepts.includes(state)
-    return {
-      case: each,
-      lists,
-      identities,
-      identityOf,
-      identitiesOnBench: identityOf.reduce(
-        (set, identity, key) => (keys[key]?.onBench ? set | (1 << identity) : set),
-        0,
-      ),
-      takenAtFirst: bits((key) => takes(key, keys[key]?.state)),
-      takenWhenKnown: bits((key) => takes(key, 'known')),
-      changedWhenTaken: bits((key) => keys[key]?.state !== 'known'),
-      mostTaught: rule.kind === 'replace-all' ? Math.min(rule.mostKeys, rule.capacity) : rule.mostKeys,
-      first: { list: stored, taught: 0, taken: 0 },
-    }
-  })
+  return cases.map((each) => ready(each, { lists, identities, identityOf, stored }))
+}
+
+/** The same car with keys moved to the bench or away from it, one bit each. */
+export function carWithKeysMoved(car: Car, here: number, away: number): Car {
+  const keys = car.case.keys.map((key, at) => ({
+    ...key,
+    onBench: (key.onBench || ((here >> at) & 1) === 1) && ((away >> at) & 1) === 0,
+  }))
+  return ready({ ...car.case, keys }, { ...car, stored: car.first.list })
+}
+
+function ready(
+  each: Case,
+  shared: Pick<Car, 'lists' | 'identities' | 'identityOf'> & { readonly stored: number },
+): Car {
+  const { lists, identities, identityOf, stored } = shared
+  const { rule, keys } = each
+  const bits = (wanted: (key: number) => boolean): number =>
+    keys.reduce((set, _, key) => (wanted(key) ? set | (1 << key) : set), 0)
+  const takes = (key: number, state: TeachingKeyState | undefined): boolean =>
+    keys[key]?.onBench === true &&
+    state !== undefined &&
+    state !== 'locked-elsewhere' &&
+    rule.accepts.includes(state)
+  const most = rule.kind === 'replace-all' ? Math.min(rule.mostKeys, rule.capacity) : rule.mostKeys
+  return {
+    case: each,
+    lists,
+    identities,
+    identityOf,
+    identitiesOnBench: identityOf.reduce(
+      (set, identity, key) => (keys[key]?.onBench ? set | (1 << identity) : set),
+      0,
+    ),
+    takenAtFirst: bits((key) => takes(key, keys[key]?.state)),
+    takenWhenKnown: bits((key) => takes(key, 'known')),
+    changedWhenTaken: bits((key) => keys[key]?.state !== 'known'),
+    mostTaught: Math.min(most, rule.declared ?? most),
+    closesAt: rule.declared ?? most + 1,
+    first: { list: stored, taught: 0, taken: 0 },
+  }
 }
 
 /** ENR-01: can a session be opened with this list, whichever of the case's conditions is the car's? */
 export function canOpen(car: Car, list: number): boolean {
   const accepted = bitsIn(car.lists.set(list) & car.identitiesOnBench)
+  if (car.case.rule.gated && !car.case.means.code) return false
   return car.case.rule.opensWith.every((opensWith) => {
+    if (opensWith === 'timed-wait') return true
     if (opensWith === 'equipment') return car.case.means.equipment
     return accepted >= (opensWith === 'two-accepted-keys' ? 2 : 1)
   })
@@ -96,23 +125,34 @@ export function show(car: Car, state: CarState, key: number): CarState {
   const { lists } = car
   const identity = car.identityOf[key] ?? -1
   if (((takeable(car, state) >> key) & 1) === 0) return state
-  if (rule.sameKeyTwice !== 'counts' && lists.holds(state.taught, identity)) return state
+  const slots = rule.kind === 'numbered-slots'
+  if (rule.sameKeyTwice !== 'counts') {
+    if (slots ? holdsIdentity(car, state.taught, identity) : lists.holds(state.taught, identity)) return state
+  }
   if (lists.size(state.taught) >= car.mostTaught) return state
 
-  const taught = lists.append(state.taught, identity)
+  const entry = slots ? slotEntry(car, key) : identity
+  const taught = lists.append(state.taught, entry)
   let list = state.list
   if (rule.commits === 'each-key') {
-    list = rule.kind === 'replace-all' ? taught : added(car, list, identity)
+    list = rule.kind === 'replace-all' ? taught : added(car, list, entry)
     if (list === FULL) return state
   }
   return { list, taught, taken: state.taken | (car.changedWhenTaken & (1 << key)) }
 }
 
-/** ENR-09: the session ends without being closed. */
-export function breakOff(car: Car, state: CarState): CarState {
-  const { commits, onBreak } = car.case.rule
-  const keeps = commits === 'at-close' && onBreak === 'keep-so-far' && state.taught !== 0
-  return { list: keeps ? committed(car, state) : state.list, taught: 0, taken: state.taken }
+/** ENR-19: a session that was told a number has closed itself when it is reached. */
+export function closedItself(car: Car, state: CarState): boolean {
+  return car.lists.size(state.taught) >= car.closesAt
+}
+
+/** ENR-09, ENR-18: the session ends without being closed; `onBreak` where a cause does otherwise than the rule. */
+export function breakOff(car: Car, state: CarState, onBreak: OnBreak = car.case.rule.onBreak): CarState {
+  if (closedItself(car, state) && mostLeastKeys(car) <= car.lists.size(state.taught))
+    return commitAtClose(car, state)
+  if (onBreak === 'list-lost') return ended(car, 0, state.taken)
+  const keeps = car.case.rule.commits === 'at-close' && onBreak === 'keep-so-far' && state.taught !== 0
+  return ended(car, keeps ? committed(car, state) : state.list, state.taken)
 }
 
 /** An end that closing can have, and the largest number of keys the session may want for it to be so. */
@@ -126,50 +166,66 @@ export interface Closing {
  * case's least numbers allow.
  */
 export function close(car: Car, state: CarState): readonly Closing[] {
-  const { leastKeys } = car.case.rule
+  const { leastKeys, declared } = car.case.rule
   const entries = car.lists.size(state.taught)
-  const met = leastKeys.findLast((least) => least <= entries)
-  const unmet = leastKeys.findLast((least) => least > entries)
+  const tooFew = declared !== null && entries < declared
+  const met = tooFew ? undefined : leastKeys.findLast((least) => least <= entries)
+  const unmet = tooFew ? leastKeys.at(-1) : leastKeys.findLast((least) => least > entries)
   const closings: Closing[] = []
-  if (met !== undefined) closings.push({ state: commitAtClose(car, state), leastKeys: met })
-  if (unmet !== undefined) closings.push({ state: breakOff(car, state), leastKeys: unmet })
+  if (met !== undefined)
+    closings.push({ state: commitAtClose(car, state), leastKeys: Math.max(met, declared ?? 0) })
+  if (unmet !== undefined)
+    closings.push({ state: breakOff(car, state), leastKeys: Math.max(unmet, declared ?? 0) })
   return closings
 }
 
 /** The session is closed with enough entries. What `each-key` has committed already is not committed again. */
 export function commitAtClose(car: Car, state: CarState): CarState {
-  const list = car.case.rule.commits === 'at-close' ? committed(car, state) : state.list
-  return { list, taught: 0, taken: state.taken }
+  return ended(car, car.case.rule.commits === 'at-close' ? committed(car, state) : state.list, state.taken)
+}
+
+/** ENR-20: where a key is only spent once it is stored, one that is not stored is again what it was. */
+export function ended(car: Car, list: number, taken: number): CarState {
+  if (car.case.rule.spends === 'when-taken' || taken === 0) return { list, taught: 0, taken }
+  let kept = 0
+  for (const [key, identity] of car.identityOf.entries())
+    if (((taken >> key) & 1) === 1 && car.lists.holds(list, identity)) kept |= 1 << key
+  return { list, taught: 0, taken: kept }
 }
 
 /** The most keys the session may want: what the way back must reckon with. */
 export function mostLeastKeys(car: Car): number {
-  return car.case.rule.leastKeys.at(-1) ?? 0
+  return Math.max(car.case.rule.leastKeys.at(-1) ?? 0, car.case.rule.declared ?? 0)
 }
 
-function committed(car: Car, state: CarState): number {
-  return car.case.rule.kind === 'replace-all' ? state.taught : withEach(car, state.list, state.taught)
+/** ENR-08's commit of what the session taught. */
+export function committed(car: Car, { list, taught }: CarState): number {
+  return car.case.rule.kind === 'replace-all' ? taught : withEach(car, list, taught)
 }
 
 /** ENR-06 for each entry of `taught` in order; under append an identity that does not fit is left out. */
 function withEach(car: Car, list: number, taught: number): number {
   if (taught === 0) return list
-  const earlier = withEach(car, list, car.lists.withoutNewest(taught))
-  const longer = added(car, earlier, car.lists.newestOf(taught))
-  return longer === FULL ? earlier : longer
+  return withEntry(car, withEach(car, list, car.lists.withoutNewest(taught)), car.lists.newestOf(taught))
+}
+
+/** ENR-06 for one entry; the list as it is where the entry does not fit. */
+export function withEntry(car: Car, list: number, entry: number): number {
+  const longer = added(car, list, entry)
+  return longer === FULL ? list : longer
 }
 
 /** No list: the list is full and refuses. */
 const FULL = -1
 
-/** ENR-06: the list with the identity, or `FULL`. */
-function added(car: Car, list: number, identity: number): number {
+/** ENR-06, ENR-15: the list with the entry, or `FULL`. */
+function added(car: Car, list: number, entry: number): number {
   const { lists } = car
-  if (lists.holds(list, identity)) return list
-  if (lists.size(list) < car.case.rule.capacity) return lists.append(list, identity)
-  return car.case.rule.kind === 'append-drop-oldest'
-    ? lists.append(lists.withoutOldest(list), identity)
-    : FULL
+  const { kind, capacity } = car.case.rule
+  if (kind === 'numbered-slots') return putInSlot(car, list, entry) ?? FULL
+  if (lists.holds(list, entry)) return list
+  if (lists.size(list) < capacity) return lists.append(list, entry)
+  return kind === 'append-drop-oldest' ? lists.append(lists.withoutOldest(list), entry) : FULL
 }
 
 /** How many bits are set. */

@@ -34,16 +34,20 @@ export function outcomeOf(
   teach: readonly number[],
   leastKeys: number = mostLeastKeys(car),
 ): SessionOutcome {
+  const { rule } = car.case
   const list = car.lists.items(state.list)
   const name = (identity: number): string => car.identities[identity] ?? ''
+  const accepted = list.map(name)
   return {
-    accepted: list.map(name),
+    accepted: accepted.filter((identity) => identity !== ''),
     starts: car.case.keys.filter((_, key) => startsCar(car, state, key)).map((key) => key.id),
     dropped: [...new Set(car.lists.items(car.first.list))]
       .filter((identity) => !list.includes(identity))
-      .map(name),
+      .map(name)
+      .filter((identity) => identity !== ''),
     stranded: isStranded(car, state),
     wayBack: wayBack(car, state, teach, leastKeys),
+    ...(rule.kind === 'numbered-slots' ? { slots: accepted.map((each) => (each === '' ? null : each)) } : {}),
   }
 }
 

@@ -33,7 +33,7 @@ describe('reading a plan', () => {
   test('a wrong value is named with what it must be', () => {
     expect(refusal(rule({ kind: 'swap' }))).toEqual([
       'rule.kind',
-      'must be one of replace-all, append, append-drop-oldest, unknown; found "swap"',
+      'must be one of replace-all, append, append-drop-oldest, numbered-slots, unknown; found "swap"',
     ])
     expect(refusal(rule({ capacity: 2.5 }))).toEqual([
       'rule.capacity',
@@ -58,8 +58,8 @@ describe('reading a plan', () => {
   })
 
   test('fields of another model are ignored and named', () => {
-    const parsed = parsePlan({ ...rule({ idleSeconds: 120 }), note: 'cold morning' })
-    expect(parsed).toMatchObject({ ignored: ['note', 'rule.idleSeconds'] })
+    const parsed = parsePlan({ ...rule({ colour: 'red' }), note: 'cold morning' })
+    expect(parsed).toMatchObject({ ignored: ['note', 'rule.colour'] })
   })
 
   test('so much unknown that it says nothing is refused', () => {

@@ -1,20 +1,21 @@
 /** @module Reads a plan from JSON and says where it is wrong. */
 
+import {
+  amount,
+  choice,
+  count,
+  JsonReader,
+  label,
+  list,
+  present,
+  quoted,
+  Refused,
+  UNKNOWN,
+  yesOrNo,
+} from './json-reader.ts'
 import { MOST_HELD } from './lists.ts'
-import type {
-  Commits,
-  Erases,
-  OnBreak,
-  OpensWith,
-  PlanKey,
-  SameKeyTwice,
-  TeachingKeyState,
-  TeachingKind,
-  TeachingMeans,
-  TeachingPlan,
-  TeachingRule,
-  Unknown,
-} from './types.ts'
+import { KEY_STATES, readRule } from './parse-rule.ts'
+import type { PlanGuards, PlanKey, TeachingMeans, TeachingPlan, TeachingRule } from './types.ts'
 import { casesOf, MOST_CASES } from './unknowns.ts'
 
 /** A plan that was read; `ignored` are the paths of fields this model does not know. */
@@ -29,175 +30,152 @@ export interface PlanRefusal {
   readonly what: string
 }
 
-const KINDS: readonly TeachingKind[] = ['replace-all', 'append', 'append-drop-oldest']
-const OPENS_WITH: readonly OpensWith[] = ['equipment', 'accepted-key', 'two-accepted-keys']
-const ERASES: readonly Erases[] = ['at-open', 'at-close', 'never']
-const COMMITS: readonly Commits[] = ['each-key', 'at-close']
-const SAME_KEY_TWICE: readonly SameKeyTwice[] = ['refused', 'ignored', 'counts']
-const ON_BREAK: readonly OnBreak[] = ['revert', 'keep-so-far']
-const KEY_STATES: readonly TeachingKeyState[] = ['known', 'blank', 'prepared', 'locked-elsewhere']
-const UNKNOWN = 'unknown' as const
+/** A rule that was read alone, as a firm keeps it. */
+export interface ParsedRule {
+  readonly rule: TeachingRule
+  readonly ignored: readonly string[]
+}
 
 /**
- * Reads a plan as `shearline rehearse` takes it. Every field but `identity` and `teach` is required; a field that is
- * not known to the model is ignored and named in `ignored`, so that plans may carry more than this model reads.
- * Never throws.
+ * Reads a plan as `shearline rehearse` takes it. Every field of the base model but `identity` and `teach` is
+ * required; a field that is not known to the model is ignored and named in `ignored`, so that plans may carry more
+ * than this model reads. Never throws.
  */
 export function parsePlan(json: unknown): ParsedPlan | PlanRefusal {
-  const reader = new Reader()
-  try {
-    const plan = reader.plan(json)
-    if (casesOf(plan) === null) {
-      return { path: 'rule', what: `too much is unknown: more than ${MOST_CASES} cases; state what is known` }
-    }
+  return orRefusal(() => {
+    const reader = new JsonReader()
+    const plan = readPlan(reader, json)
+    if (casesOf(plan) === null)
+      throw new Refused('rule', `too much is unknown: more than ${MOST_CASES} cases; state what is known`)
     return { plan, ignored: reader.ignored }
+  })
+}
+
+/** Reads a rule alone; paths have no `rule.` before them. Never throws. */
+export function parseRule(json: unknown): ParsedRule | PlanRefusal {
+  return orRefusal(() => {
+    const reader = new JsonReader()
+    return { rule: readRule(reader, json, ''), ignored: reader.ignored }
+  })
+}
+
+function orRefusal<T>(read: () => T): T | PlanRefusal {
+  try {
+    return read()
   } catch (refusal) {
     if (refusal instanceof Refused) return { path: refusal.path, what: refusal.message }
     throw refusal
   }
 }
 
-class Refused extends Error {
-  readonly path: string
-  constructor(path: string, what: string) {
-    super(what)
-    this.path = path
+function readPlan(reader: JsonReader, json: unknown): TeachingPlan {
+  const fields = reader.fields(json, '', [
+    'rule',
+    'stored',
+    'keys',
+    'means',
+    'teach',
+    'declared',
+    'guards',
+    'likelihood',
+  ])
+  const rule = readRule(reader, fields.rule, 'rule')
+  const slots = rule.kind === 'numbered-slots'
+  const stored = list(fields.stored, 'stored').map((each, index) =>
+    slots && each === null ? '' : label(each, `stored[${index}]`),
+  )
+  const keys = list(fields.keys, 'keys').map((each, index) => readKey(reader, each, `keys[${index}]`))
+  for (const [index, key] of keys.entries()) {
+    const first = keys.findIndex((other) => other.id === key.id)
+    if (first < index)
+      throw new Refused(`keys[${index}].id`, `${quoted(key.id)} is already the label of keys[${first}]`)
+  }
+  if (keys.length > MOST_HELD)
+    throw new Refused('keys', `must be ${MOST_HELD} keys or fewer; found ${keys.length}`)
+  const plan: TeachingPlan = {
+    rule,
+    stored,
+    keys,
+    means: readMeans(reader, fields.means),
+    teach: readTeach(fields.teach, keys),
+    ...present<Pick<TeachingPlan, 'guards' | 'likelihood'>>(fields, {
+      guards: (each) => readGuards(reader, each),
+      likelihood: (each) => readLikelihood(each, keys),
+    }),
+  }
+  if (fields.declared === undefined) return plan
+  const declared = count(fields.declared, 1, 'declared')
+  if (declared === UNKNOWN)
+    throw new Refused('declared', 'must be a whole number of 1 or more; leave it out when it is not known')
+  return { ...plan, declared }
+}
+
+function readKey(reader: JsonReader, json: unknown, path: string): PlanKey {
+  const fields = reader.fields(json, path, ['id', 'identity', 'state', 'onBench', 'slot', 'awaySeconds'])
+  const id = label(fields.id, `${path}.id`)
+  const key: PlanKey = {
+    id,
+    identity: fields.identity === undefined ? id : label(fields.identity, `${path}.identity`),
+    state: choice(fields.state, KEY_STATES, `${path}.state`),
+    onBench: yesOrNo(fields.onBench, `${path}.onBench`),
+  }
+  return {
+    ...key,
+    ...(fields.slot === undefined ? {} : { slot: slotNumber(fields.slot, `${path}.slot`) }),
+    ...(fields.awaySeconds === undefined
+      ? {}
+      : { awaySeconds: amount(fields.awaySeconds, `${path}.awaySeconds`) }),
   }
 }
 
-type Fields = Readonly<Record<string, unknown>>
+function slotNumber(json: unknown, path: string): number {
+  const slot = count(json, 1, path)
+  if (slot === UNKNOWN)
+    throw new Refused(path, 'must be a whole number of 1 or more; leave it out when it is not known')
+  return slot
+}
 
-class Reader {
-  readonly ignored: string[] = []
-
-  plan(json: unknown): TeachingPlan {
-    const fields = this.fields(json, '', ['rule', 'stored', 'keys', 'means', 'teach'])
-    const rule = this.rule(fields.rule)
-    const stored = this.list(fields.stored, 'stored').map((each, index) => label(each, `stored[${index}]`))
-    const keys = this.list(fields.keys, 'keys').map((each, index) => this.key(each, `keys[${index}]`))
-    for (const [index, key] of keys.entries()) {
-      const first = keys.findIndex((other) => other.id === key.id)
-      if (first < index)
-        throw new Refused(`keys[${index}].id`, `${quoted(key.id)} is already the label of keys[${first}]`)
-    }
-    if (keys.length > MOST_HELD)
-      throw new Refused('keys', `must be ${MOST_HELD} keys or fewer; found ${keys.length}`)
-    return { rule, stored, keys, means: this.means(fields.means), teach: this.teach(fields.teach, keys) }
-  }
-
-  private rule(json: unknown): TeachingRule {
-    const fields = this.fields(json, 'rule', [
-      'kind',
-      'capacity',
-      'leastKeys',
-      'mostKeys',
-      'opensWith',
-      'erases',
-      'commits',
-      'sameKeyTwice',
-      'onBreak',
-      'accepts',
-    ])
-    return {
-      kind: choice(fields.kind, KINDS, 'rule.kind'),
-      capacity: count(fields.capacity, 1, 'rule.capacity'),
-      leastKeys: count(fields.leastKeys, 0, 'rule.leastKeys'),
-      mostKeys: count(fields.mostKeys, 1, 'rule.mostKeys'),
-      opensWith: choice(fields.opensWith, OPENS_WITH, 'rule.opensWith'),
-      erases: choice(fields.erases, ERASES, 'rule.erases'),
-      commits: choice(fields.commits, COMMITS, 'rule.commits'),
-      sameKeyTwice: choice(fields.sameKeyTwice, SAME_KEY_TWICE, 'rule.sameKeyTwice'),
-      onBreak: choice(fields.onBreak, ON_BREAK, 'rule.onBreak'),
-      accepts: this.accepts(fields.accepts),
-    }
-  }
-
-  private accepts(json: unknown): readonly TeachingKeyState[] | Unknown {
-    if (json === UNKNOWN) return UNKNOWN
-    return this.list(json, 'rule.accepts').map((each, index) => {
-      const path = `rule.accepts[${index}]`
-      const state = KEY_STATES.find((known) => known === each)
-      if (state === undefined)
-        throw new Refused(path, `must be one of ${KEY_STATES.join(', ')}; found ${quoted(each)}`)
-      return state
-    })
-  }
-
-  private key(json: unknown, path: string): PlanKey {
-    const fields = this.fields(json, path, ['id', 'identity', 'state', 'onBench'])
-    const id = label(fields.id, `${path}.id`)
-    return {
-      id,
-      identity: fields.identity === undefined ? id : label(fields.identity, `${path}.identity`),
-      state: choice(fields.state, KEY_STATES, `${path}.state`),
-      onBench: yesOrNo(fields.onBench, `${path}.onBench`),
-    }
-  }
-
-  private means(json: unknown): TeachingMeans {
-    const fields = this.fields(json, 'means', ['equipment', 'backup'])
-    return {
-      equipment: yesOrNo(fields.equipment, 'means.equipment'),
-      backup: yesOrNo(fields.backup, 'means.backup'),
-    }
-  }
-
-  private teach(json: unknown, keys: readonly PlanKey[]): readonly string[] | null {
-    if (json === undefined) return null
-    return this.list(json, 'teach').map((each, index) => {
-      const id = label(each, `teach[${index}]`)
-      if (keys.some((key) => key.id === id)) return id
-      throw new Refused(`teach[${index}]`, `${quoted(id)} is the label of no key in keys`)
-    })
-  }
-
-  private fields(json: unknown, path: string, known: readonly string[]): Fields {
-    if (typeof json !== 'object' || json === null || Array.isArray(json)) {
-      throw new Refused(path, `must be an object; found ${quoted(json)}`)
-    }
-    const fields = json as Fields
-    for (const name of Object.keys(fields)) {
-      if (!known.includes(name)) this.ignored.push(path === '' ? name : `${path}.${name}`)
-    }
-    return Object.fromEntries(
-      known.map((name) => [name, Object.hasOwn(fields, name) ? fields[name] : undefined]),
-    )
-  }
-
-  private list(json: unknown, path: string): readonly unknown[] {
-    if (!Array.isArray(json)) throw new Refused(path, `must be a list; found ${quoted(json)}`)
-    return json
+function readMeans(reader: JsonReader, json: unknown): TeachingMeans {
+  const fields = reader.fields(json, 'means', ['equipment', 'backup', 'code', 'wrongTries'])
+  const more = present<Pick<TeachingMeans, 'code' | 'wrongTries'>>(fields, {
+    code: (each) => yesOrNo(each, 'means.code'),
+    wrongTries: (each) => amount(each, 'means.wrongTries'),
+  })
+  return {
+    equipment: yesOrNo(fields.equipment, 'means.equipment'),
+    backup: yesOrNo(fields.backup, 'means.backup'),
+    ...more,
   }
 }
 
-function choice<T extends string>(json: unknown, values: readonly T[], path: string): T | Unknown {
-  if (json === UNKNOWN) return UNKNOWN
-  const value = values.find((each) => each === json)
-  if (value !== undefined) return value
-  throw new Refused(path, `must be one of ${values.join(', ')}, unknown; found ${quoted(json)}`)
+function readTeach(json: unknown, keys: readonly PlanKey[]): readonly string[] | null {
+  if (json === undefined) return null
+  return list(json, 'teach').map((each, index) => {
+    const id = label(each, `teach[${index}]`)
+    if (keys.some((key) => key.id === id)) return id
+    throw new Refused(`teach[${index}]`, `${quoted(id)} is the label of no key in keys`)
+  })
 }
 
-function count(json: unknown, least: number, path: string): number | Unknown {
-  if (json === UNKNOWN) return UNKNOWN
-  if (typeof json === 'number' && Number.isSafeInteger(json) && json >= least) return json
-  throw new Refused(path, `must be a whole number of ${least} or more, or unknown; found ${quoted(json)}`)
+function readGuards(reader: JsonReader, json: unknown): PlanGuards {
+  const fields = reader.fields(json, 'guards', ['backupProven', 'consent', 'supply', 'allKeysHere'])
+  return present<PlanGuards>(fields, {
+    backupProven: (each) => yesOrNo(each, 'guards.backupProven'),
+    consent: (each) => yesOrNo(each, 'guards.consent'),
+    supply: (each) => yesOrNo(each, 'guards.supply'),
+    allKeysHere: (each) => yesOrNo(each, 'guards.allKeysHere'),
+  })
 }
 
-function yesOrNo(json: unknown, path: string): boolean | Unknown {
-  if (json === UNKNOWN) return UNKNOWN
-  if (typeof json === 'boolean') return json
-  throw new Refused(path, `must be true, false or unknown; found ${quoted(json)}`)
-}
-
-function label(json: unknown, path: string): string {
-  if (typeof json === 'string' && json !== '') return json
-  throw new Refused(path, `must be a text that is not empty; found ${quoted(json)}`)
-}
-
-function quoted(json: unknown): string {
-  if (json === undefined) return 'nothing'
-  if (Array.isArray(json)) return 'a list'
-  if (typeof json === 'object' && json !== null) return 'an object'
-  const text = JSON.stringify(json) ?? String(json)
-  return text.length > 60 ? `${text.slice(0, 60)}...` : text
+function readLikelihood(json: unknown, keys: readonly PlanKey[]): Readonly<Record<string, number>> {
+  const steps = ['open', ...keys.map((key) => key.id)]
+  const fields = new JsonReader().fields(json, 'likelihood', steps)
+  for (const name of Object.keys(json as object))
+    if (!steps.includes(name))
+      throw new Refused(`likelihood.${name}`, 'is neither open nor the label of a key in keys')
+  return Object.fromEntries(
+    steps.flatMap((step) =>
+      fields[step] === undefined ? [] : [[step, amount(fields[step], `likelihood.${step}`, 1)]],
+    ),
+  )
 }

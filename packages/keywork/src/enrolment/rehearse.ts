@@ -21,9 +21,20 @@ export function rehearse(plan: TeachingPlan, options: { readonly order?: 'best' 
   if (cases === null) throw new RangeError(`Too much is unknown: more than ${MOST_CASES} cases.`)
   const cars = carsOf(cases)
   const given = keysToTeach(plan, cars)
+  return rehearseCars(plan, cars, given, options.order ?? 'best', () => bestOrder(cars, given))
+}
+
+/** The rehearsal of cases made ready, with the order that `search` finds among those of `given`. */
+export function rehearseCars(
+  plan: TeachingPlan,
+  cars: readonly Car[],
+  given: readonly number[],
+  wanted: 'best' | 'given',
+  search: () => OrderFound,
+): Rehearsal {
   const opens = cars.every((car) => canOpen(car, car.first.list))
-  const found = opens ? bestOrder(cars, given) : unopenedOrder(cars, given)
-  const kept = options.order === 'given'
+  const found = opens ? search() : unopenedOrder(cars, given)
+  const kept = wanted === 'given'
   const order = kept ? given : found.order
   const provenBest = found.proven && (!kept || given.every((key, index) => key === found.order[index]))
   const walk = opens
@@ -40,7 +51,7 @@ export function rehearse(plan: TeachingPlan, options: { readonly order?: 'best' 
 }
 
 /** The keys to show, by index: as the plan says, else every key on the bench that can be taken in some case. */
-function keysToTeach(plan: TeachingPlan, cars: readonly Car[]): readonly number[] {
+export function keysToTeach(plan: TeachingPlan, cars: readonly Car[]): readonly number[] {
   if (plan.teach !== null) return plan.teach.map((id) => plan.keys.findIndex((key) => key.id === id))
   return [...plan.keys.keys()].filter((key) =>
     cars.some((car) => ((takeable(car, car.first) >> key) & 1) === 1),
@@ -96,5 +107,5 @@ function worst(
 }
 
 function identitiesOf(plan: TeachingPlan): readonly string[] {
-  return [...plan.stored, ...plan.keys.map((key) => key.identity)]
+  return [...plan.stored.filter((identity) => identity !== ''), ...plan.keys.map((key) => key.identity)]
 }

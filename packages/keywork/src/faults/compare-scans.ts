@@ -1,8 +1,8 @@
 /** @module Whose faults are they: compares the scans of one job (rules in SPEC.md). */
 
 import { isAirbagFault } from './airbag.ts'
-import { tidyCode } from './code.ts'
-import { type Explanation, explain } from './explanations.ts'
+import { readCode, tidyCode } from './code.ts'
+import { type ExplainOptions, type Explanation, explanationsOf, WHOLE_CAR_SILENCE } from './explanations.ts'
 import { comparisonFindings } from './findings.ts'
 import {
   codesOfUnit,
@@ -38,9 +38,12 @@ const NO_STATUS = 0.85
 export function compareScans(scans: readonly Scan[], options: CompareOptions = {}): FaultComparison {
   const readings = mergeScans(scans)
   const units = [...new Set(PHASES.flatMap((phase) => [...(readings.get(phase)?.keys() ?? [])]))]
-  const faults = units.flatMap((unit) =>
-    codesOfUnit(unit, readings).flatMap((code) => lineOf(unit, code, readings, options) ?? []),
-  )
+  const linesWith = (choices: ExplainOptions): readonly FaultLine[] =>
+    units.flatMap((unit) =>
+      codesOfUnit(unit, readings).flatMap((code) => lineOf(unit, code, readings, choices) ?? []),
+    )
+  const drafted = linesWith(options)
+  const faults = pointsToOneUnit(drafted) ? linesWith({ ...options, wholeCarSilence: false }) : drafted
   const read = (phase: ScanPhase): readonly string[] => [...(readings.get(phase)?.keys() ?? [])]
   const unitsRead = {
     before: read('before'),
@@ -51,7 +54,16 @@ export function compareScans(scans: readonly Scan[], options: CompareOptions = {
   return { faults, unitsRead, findings: comparisonFindings(readings, faults) }
 }
 
-function lineOf(unit: string, code: string, readings: Readings, options: CompareOptions): FaultLine | null {
+/**
+ * A supply that gives way silences several units, one after another. When all complaints name one and the same unit,
+ * its own wire or connector fits as well, so the supply explains nothing (FLT-16).
+ */
+function pointsToOneUnit(faults: readonly FaultLine[]): boolean {
+  const silenced = faults.filter((line) => line.explanation?.rule === WHOLE_CAR_SILENCE)
+  return new Set(silenced.map((line) => readCode(line.code)?.base)).size === 1
+}
+
+function lineOf(unit: string, code: string, readings: Readings, options: ExplainOptions): FaultLine | null {
   const life = PHASES.filter((phase) => readings.has(phase)).map((phase) =>
     stateIn(phase, unit, code, readings, options),
   )
@@ -59,7 +71,8 @@ function lineOf(unit: string, code: string, readings: Readings, options: Compare
   if (!life.some((state) => state.present)) return null
   const airbag = isAirbagFault(unit, code, options.roles)
   const permanent = life.some((state) => state.claims.includes('permanent'))
-  const explanation = isNew(life) ? explanationOf(unit, code, life, readings, options) : null
+  const explanations = isNew(life) ? explanationsFor(unit, code, life, readings, options) : []
+  const [explanation = null] = explanations
   const faultClass = permanent ? 'permanent' : classOf(life, explanation)
   const raised = faultClass === 'raised-by-work' ? explanation : null
   return {
@@ -70,6 +83,7 @@ function lineOf(unit: string, code: string, readings: Readings, options: Compare
       raised === null ? null : { rule: raised.rule.id, text: raised.rule.text, source: raised.rule.source },
     confidence: confidenceOf(faultClass, life, raised),
     evidence: evidenceOf(unit, code, life, readings, raised),
+    candidates: raised === null ? [] : [...new Set(explanations.map(({ event }) => event))],
     life,
     airbag,
     needsAttention: needsAttention(faultClass, life, airbag),
@@ -118,32 +132,32 @@ function classOf(life: readonly FaultState[], explanation: Explanation | null): 
   return explanation === null ? 'new-unexplained' : 'raised-by-work'
 }
 
-function explanationOf(
+function explanationsFor(
   unit: string,
   code: string,
   life: readonly FaultState[],
   readings: Readings,
-  options: CompareOptions,
-): Explanation | null {
+  options: ExplainOptions,
+): readonly Explanation[] {
   const before = stateAt(life, 'before')
   const last = life.filter((state) => state.phase !== 'before' && wasRead(state)).at(-1)
-  if (before === undefined || last === undefined) return null
+  if (before === undefined || last === undefined) return []
   // Its test had not run before the work: it may have been there and been cleared by someone.
-  if (before.claims.includes('not-tested-since-clear')) return null
-  if (hasOtherFailureType(code, readings.get('before')?.get(unit))) return null
-  // What the work raised stops failing and stays away once cleared.
-  if (last.claims.includes('failing-now')) return null
+  if (before.claims.includes('not-tested-since-clear')) return []
+  if (hasOtherFailureType(code, readings.get('before')?.get(unit))) return []
+  // What the work raised stays away once cleared.
   const wentAway = life.findIndex((state) => state.phase !== 'before' && wasRead(state) && !state.present)
   const appeared = life.findIndex((state) => state.present)
-  if (wentAway > appeared && life.slice(wentAway).some((state) => state.present)) return null
+  if (wentAway > appeared && life.slice(wentAway).some((state) => state.present)) return []
   const firstWith = life.find((state) => state.present)?.phase
-  return explain(
+  return explanationsOf(
     {
       unit,
       code,
       lastWithout: readings.get('before')?.get(unit)?.lastTime ?? null,
       firstWith: firstWith === undefined ? null : (readings.get(firstWith)?.get(unit)?.lastTime ?? null),
       provenAway: last.phase === 'cycled' && isProvenAbsent(last),
+      failingNow: last.claims.includes('failing-now'),
     },
     options,
   )

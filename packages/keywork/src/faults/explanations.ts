@@ -10,11 +10,16 @@ export interface ExplanationRule {
   readonly causes: readonly WorkEventKind[]
   /** Codes by pattern on the five characters, or the lost-communication codes that name the unit of the event. */
   readonly codes: RegExp | 'lost-communication-naming-the-unit' | 'any-lost-communication'
+  /** What it did may last until a key the car knows is shown, or the like: the test may fail still. */
+  readonly mayStillFail?: true
   /** 0 to 1, for a fault whose time fits and that stays away after clearing and a cycle. Ours, stated, not measured. */
   readonly confidence: number
   readonly text: string
   readonly source: string
 }
+
+/** The rule by which a low supply explains that any unit was missed. */
+export const WHOLE_CAR_SILENCE = 'supply-low-silence'
 
 export const EXPLANATION_RULES: readonly ExplanationRule[] = [
   {
@@ -42,7 +47,7 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
     source: 'general trade practice 4.6; code meanings SAE J2012, memory',
   },
   {
-    id: 'supply-low-silence',
+    id: WHOLE_CAR_SILENCE,
     causes: ['supply-low', 'battery-disconnected'],
     codes: 'any-lost-communication',
     confidence: 0.75,
@@ -53,6 +58,7 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
     id: 'key-refused',
     causes: ['key-refused'],
     codes: /^(P0513|P0633)$/,
+    mayStillFail: true,
     confidence: 0.9,
     text: 'A key that the car did not know was shown during the work.',
     source: 'general trade practice 1.2.13 and 4.6; code meanings SAE J2012, memory',
@@ -60,10 +66,19 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
   {
     id: 'immobiliser-teaching',
     causes: ['teaching'],
-    codes: /^(P0513|P0633|U0167|U0426)$/,
+    codes: /^(P0513|P0633|U0426)$/,
     confidence: 0.8,
     text: 'The immobiliser was in its teaching session during the work.',
     source: 'general trade practice 1.2.13 and 4.6; code meanings SAE J2012, memory',
+  },
+  {
+    id: 'battery-off-steering',
+    causes: ['battery-disconnected'],
+    codes: /^C0460$/,
+    mayStillFail: true,
+    confidence: 0.85,
+    text: 'The battery was off, so the steering has lost its middle until the wheel is turned from lock to lock.',
+    source: 'common practice, no source; code meaning SAE J2012, memory',
   },
 ]
 
@@ -71,6 +86,7 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
 const LEAST_CONFIDENCE = 0.6
 const TIME_NOT_KNOWN = 0.85
 const NOT_YET_PROVEN_AWAY = 0.9
+const STILL_FAILING = 0.85
 
 /** What is asked: one new fault and the bounds of its beginning. */
 export interface ExplanationQuestion {
@@ -81,6 +97,8 @@ export interface ExplanationQuestion {
   readonly firstWith: string | null
   /** It went away by clearing and was still away, its test run, after a cycle. */
   readonly provenAway: boolean
+  /** Its test fails at the last reading. */
+  readonly failingNow: boolean
 }
 
 export interface Explanation {
@@ -89,21 +107,34 @@ export interface Explanation {
   readonly confidence: number
 }
 
-/** The likeliest explanation of a new fault by what the work did, or null when none is sure enough. */
-export function explain(question: ExplanationQuestion, options: CompareOptions): Explanation | null {
-  let best: Explanation | null = null
+/** What explaining takes beside the question. */
+export interface ExplainOptions extends CompareOptions {
+  /** False: a low supply explains no silence (FLT-16). */
+  readonly wholeCarSilence?: boolean
+}
+
+/** Every explanation of a new fault by what the work did that is sure enough, likeliest first. */
+export function explanationsOf(
+  question: ExplanationQuestion,
+  options: ExplainOptions,
+): readonly Explanation[] {
+  const sureEnough: Explanation[] = []
   for (const event of options.events ?? []) {
     const inTime = timeFits(event, question)
     if (inTime === false) continue
     for (const rule of EXPLANATION_RULES) {
       if (!rule.causes.includes(event.kind) || !codeFits(rule, event, question, options)) continue
-      const doubts = (inTime === null ? TIME_NOT_KNOWN : 1) * (question.provenAway ? 1 : NOT_YET_PROVEN_AWAY)
+      if (rule.id === WHOLE_CAR_SILENCE && options.wholeCarSilence === false) continue
+      if (question.failingNow && rule.mayStillFail !== true) continue
+      const doubts =
+        (inTime === null ? TIME_NOT_KNOWN : 1) *
+        (question.provenAway ? 1 : NOT_YET_PROVEN_AWAY) *
+        (question.failingNow ? STILL_FAILING : 1)
       const confidence = Math.round(rule.confidence * doubts * 1000) / 1000
-      if (confidence >= LEAST_CONFIDENCE && confidence > (best?.confidence ?? 0))
-        best = { rule, event, confidence }
+      if (confidence >= LEAST_CONFIDENCE) sureEnough.push({ rule, event, confidence })
     }
   }
-  return best
+  return sureEnough.sort((one, other) => other.confidence - one.confidence)
 }
 
 /** True or false when all times are known, null when one is not. */

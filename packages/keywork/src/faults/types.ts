@@ -119,6 +119,8 @@ export interface FaultLine {
   /** 0 to 1. */
   readonly confidence: number
   readonly evidence: readonly string[]
+  /** Every event of the work that explains it well enough; empty unless the work raised it. */
+  readonly candidates: readonly WorkEvent[]
   readonly life: readonly FaultState[]
   readonly airbag: boolean
   /** Wants a decision or an acknowledgement before handover. */

@@ -76,7 +76,8 @@ export function startedIn(grid: FunctionGrid, key: string, phase: TestPhase): bo
 }
 
 function cellName(key: string, name: KeyFunction, phase: TestPhase): string {
-  return JSON.stringify([key, name, phase])
+  // Phase and name hold no space, so that the label behind them may hold anything.
+  return `${phase} ${name} ${key}`
 }
 
 /** A function that was seen to work or fail exists, whatever the form says. */

@@ -11,6 +11,13 @@ export {
 } from './drain.ts'
 export { type FobCellAnswer, type FobCellVerdict, fobCell } from './fob-cell.ts'
 export { powerLimits } from './limits.ts'
+export {
+  type MeterLine,
+  MeterLines,
+  type MeterRefusal,
+  parseMeterLine,
+  SCPI_ASK_VOLTS,
+} from './meter-line.ts'
 export { LOAD_NAMES, type LoadName, NAMED_LOADS } from './named-loads.ts'
 export { type ParsedPower, type PowerRefusal, parsePowerFile } from './parse-power-file.ts'
 export { capacityFromRate, peukertExponent, peukertHours } from './peukert.ts'

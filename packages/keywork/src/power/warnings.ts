@@ -39,6 +39,7 @@ export function warningsFor(
               `steps[${index}]`,
               `the load of "${step.name}" is not known: 5 to 40 A are drawn`,
               'Read the current with a clamp, or name the loads.',
+              { step: step.name },
             ),
           ]
         : [],

@@ -169,7 +169,9 @@ function compareTiming(a: SenderMeasurement, b: SenderMeasurement, tolerance: To
     newUs: words(b.pulses),
     percent: percent(difference),
   }
-  if (unmatched === 'both') return { code: 'timing', points: 'different', side: 'both', params }
+  // The share is that of the lengths that have a counterpart: it does not say why these differ.
+  if (unmatched === 'both')
+    return { code: 'timing', points: 'different', side: 'both', params: { ...params, unmatched } }
   const points = judge(difference, tolerance)
   if (unmatched !== null && points !== 'different')
     return { code: 'timing-part', points: 'unsure', side: unmatched, params }

@@ -24,6 +24,9 @@ export interface SettingSources {
 export interface ResolvedSetting {
   /** null when rate or format is not known: it cannot be read. */
   readonly setting: RecordingSetting | null
+  /** Each value by itself, so that a form can ask for what is missing. */
+  readonly sampleRateHz: number | null
+  readonly centreHz: number | null
   readonly format: SampleFormat | null
   readonly headerBytes: number
   readonly findings: readonly RemoteFinding[]
@@ -42,6 +45,8 @@ export function resolveSetting({ name, given, sigmf }: SettingSources): Resolved
   if (format === null) findings.push(findingOf('format-unknown', {}))
   return {
     setting: sampleRateHz === null || format === null ? null : { sampleRateHz, centreHz },
+    sampleRateHz,
+    centreHz,
     format,
     headerBytes: said?.headerBytes ?? 0,
     findings,

@@ -68,7 +68,9 @@ const COMPARED: Readonly<Record<Exclude<ReasonCode, LimitCode>, (params: Params)
   'carrier-drifted': (p) =>
     `The new carrier is off by ${kilohertz(Number(p.differenceHz))}: a narrow receiver may hear it from near only, even with a fresh cell.`,
   timing: (p) =>
-    `Pulse and gap lengths differ by ${p.percent} % (original ${p.originalUs} us, new ${p.newUs} us).`,
+    p.unmatched === 'both'
+      ? `Each has pulse lengths that the other has not (original ${p.originalUs} us, new ${p.newUs} us).`
+      : `Pulse and gap lengths differ by ${p.percent} % (original ${p.originalUs} us, new ${p.newUs} us).`,
   'timing-part': (p) =>
     `Only a part of the lengths can be compared (original ${p.originalUs} us, new ${p.newUs} us).`,
   deviation: (p) => `The deviations differ by ${p.percent} %.`,

@@ -7,6 +7,20 @@ import type { TallyKey } from './types.ts'
  * the car). Follows clones of clones; a circle of clones is one identity, named by its first label in sorting order.
  */
 export function identityOf(id: string, keys: readonly TallyKey[]): string {
+  const original = originalOf(id, keys)
+  const shown = shownAs(original, keys)
+  if (shown === null) return original
+  const alike = keys.find((key) => shownAs(originalOf(key.id, keys), keys) === shown)
+  return alike === undefined ? original : originalOf(alike.id, keys)
+}
+
+/** What the car shows for a key, where it shows it: two keys shown alike are one key to it, marked as clones or not. */
+function shownAs(id: string, keys: readonly TallyKey[]): string | null {
+  const shown = keys.find((key) => key.id === id)?.shownAs?.trim() ?? ''
+  return shown === '' ? null : shown
+}
+
+function originalOf(id: string, keys: readonly TallyKey[]): string {
   const seen: string[] = []
   let at = id
   while (true) {

@@ -51,6 +51,19 @@ describe('the numbers', () => {
     expect(identityOf('D', [key('D', { cloneOf: 'not listed' })])).toBe('not listed')
   })
 
+  test('TAL-16 keys that the car shows alike count once, and their clones with them', () => {
+    const keys = [
+      key('A', { shownAs: '17 03' }),
+      key('B', { shownAs: ' 17 03 ' }),
+      key('C', { cloneOf: 'B' }),
+      key('D', { shownAs: '22 40' }),
+      key('E'),
+      key('F', { shownAs: ' ' }),
+    ]
+    expect(keys.map(({ id }) => identityOf(id, keys))).toEqual(['A', 'A', 'A', 'D', 'E', 'F'])
+    expect(reconcile(input({ keys, storedBefore: 5 })).unaccounted).toBe(1)
+  })
+
   test('TAL-03 five stored and two on the bench leave three unaccounted', () => {
     const tally = reconcile(input({ saidToExist: 2, storedBefore: 5, keys: demoKeys }))
     expect([tally.identitiesOnBench, tally.unaccounted, tally.unaccountedAtMost]).toEqual([2, 3, 4])

@@ -6,6 +6,8 @@ export interface TallyKey {
   readonly onBench: boolean
   /** The label of the key whose identity this one repeats; a clone takes no entry of its own. */
   readonly cloneOf: string | null
+  /** The identity or place the car shows for this key, as written there. Keys shown alike count once (TAL-16). */
+  readonly shownAs?: string
   /** Did it start the car before / after the work? null: not tested. */
   readonly startedBefore: boolean | null
   readonly startsAfter: boolean | null

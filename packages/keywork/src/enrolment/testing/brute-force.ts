@@ -25,7 +25,8 @@ interface Key {
   state: string
   onBench: boolean
 }
-interface World {
+/** One settled plan. */
+export interface World {
   rule: Settled
   keys: Key[]
   stored: string[]
@@ -114,7 +115,8 @@ const takeable = (world: World, known: Set<string>, id: string): boolean =>
 const starting = (world: World, list: string[]): string[] =>
   world.keys.filter((key) => key.onBench && list.includes(key.identity)).map((key) => key.id)
 
-function opensNow(world: World, list: string[]): boolean {
+/** ENR-01 for a list. */
+export function opensNow(world: World, list: string[]): boolean {
   const identities = new Set(starting(world, list).map((id) => keyOf(world, id).identity))
   switch (world.rule.opensWith) {
     case 'equipment':
