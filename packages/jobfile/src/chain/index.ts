@@ -1,5 +1,7 @@
 export * from './bytes.ts'
+export * from './clock.ts'
 export * from './device.ts'
 export * from './link.ts'
 export * from './merkle.ts'
+export * from './register.ts'
 export * from './verify.ts'

@@ -1,6 +1,7 @@
 import { utf8ToBytes } from '@noble/hashes/utils.js'
 import { envelope, type Fact, type FactDraft } from '../facts/envelope.ts'
-import { isKnownKind, readBody } from '../facts/kinds.ts'
+import { isKnownKind } from '../facts/kinds.ts'
+import { readBody, versionOf } from '../facts/versions.ts'
 import { canonicalJson, sha256OfBytes, toBase64Url } from './bytes.ts'
 import type { Sign } from './device.ts'
 
@@ -11,9 +12,6 @@ export interface ChainHead {
 }
 
 export const emptyHead: ChainHead = { seq: 0, hash: null }
-
-/** Current body version of every kind; a kind whose body changes shape gets the next number and an upcaster. */
-const currentVersion = 1
 
 /**
  * SHA-256 of a body's canonical JSON. A body that was erased keeps its place as `{ "erased": "<hash>" }`
@@ -60,13 +58,17 @@ export async function writeFact(
   sign: Sign,
 ): Promise<{ fact: Fact; head: ChainHead }> {
   let body = draft.body
+  const v = draft.v ?? versionOf(draft.kind)
   if (isKnownKind(draft.kind)) {
+    // Older versions are read for ever but written no more.
+    if (v !== versionOf(draft.kind))
+      throw new FactRefused(draft.kind, 'v', `this program writes version ${versionOf(draft.kind)}, not ${v}`)
     const read = readBody(draft.kind, draft.body)
     if (!read.ok) throw new FactRefused(draft.kind, read.path, read.what)
     body = read.body
   }
   const unsigned: Omit<Fact, 'sig'> = {
-    v: draft.v ?? currentVersion,
+    v,
     id: draft.id,
     job: draft.job,
     device,

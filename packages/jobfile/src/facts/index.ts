@@ -1,3 +1,5 @@
 export * from './envelope.ts'
 export * from './kinds.ts'
+export { retentionClass, retentionTrigger } from './kinds-custody.ts'
 export { keyLabel } from './kinds-keys.ts'
+export * from './versions.ts'

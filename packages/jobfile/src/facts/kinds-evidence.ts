@@ -25,6 +25,55 @@ const workEvent = z.object({
   detail: z.string().exactOptional(),
 })
 
+const maybe = (least: number, most: number) => z.number().min(least).max(most).exactOptional()
+
+/** What the supply budget was computed from beyond the floor; absent: not known. Names as in keywork's power file. */
+const supplyBudget = z.object({
+  hourRate: maybe(1, 100),
+  coldCrankingAmperes: maybe(50, 3000),
+  ageYears: maybe(0, 50),
+  restVolts: maybe(0, 60),
+  hoursAtRest: maybe(0, 100_000),
+  lastUse: z.enum(['charged', 'drained', 'unknown']).exactOptional(),
+  temperatureCelsius: maybe(-60, 80),
+  knownBad: z.boolean().exactOptional(),
+  monitored: z.boolean().exactOptional(),
+  engine: z.enum(['petrol', 'diesel', 'unknown']).exactOptional(),
+  supplyKind: z.enum(['none', 'supply', 'charger', 'unknown']).exactOptional(),
+  supplyVolts: maybe(10, 16),
+  steps: z
+    .array(
+      z.object({
+        name: words,
+        minutes: z.number().min(0.1).max(4320),
+        loads: z.array(
+          z.enum([
+            'ignition-on',
+            'first-minutes',
+            'low-beam',
+            'side-lamps',
+            'hazard-lamps',
+            'interior-lamps',
+            'blower',
+            'cooling-fan',
+            'heated-items',
+            'awake',
+            'asleep',
+          ]),
+        ),
+        /** Measured or stated current, beside the named loads. */
+        amperes: maybe(0, 2000),
+      }),
+    )
+    .min(1),
+  /** What was said to the person then. */
+  verdict: z.enum(['go', 'connect-supply', 'stop']),
+  /** Chance of crossing the floor, 0 to 1. */
+  chance: z.number().min(0).max(1),
+  /** Least supply that holds the plan; 0 none needed, absent: none is enough. */
+  neededAmperes: maybe(0, 2000),
+})
+
 /** Facts about the car that come from reading it: VIN, scans, recordings, supply. */
 export const evidenceKinds = {
   'vin-read': z.object({
@@ -84,10 +133,28 @@ export const evidenceKinds = {
     battery: z.enum(['flooded', 'efb', 'agm', 'gel', 'lithium', 'unknown']),
     capacityAmpereHours: z.number().positive().exactOptional(),
     supplyAmperes: z.number().min(0).exactOptional(),
+    targetVolts: z.number().min(10).max(16).exactOptional(),
+    targetSource: words.exactOptional(),
+    /** Below this the work stops at once. */
+    stopVolts: z.number().min(0).max(60).exactOptional(),
+    /** Floor and target are the vehicle maker's instruction; the source then names it. */
+    makerSays: z.boolean().exactOptional(),
+    budget: supplyBudget.exactOptional(),
   }),
   'supply-read': z.object({
     volts: z.number().min(0).max(60),
     during: z.enum(['rest', 'session', 'after']),
     source: z.enum(['typed', 'recording', 'meter']),
+    /** So many readings of which this is the lowest. */
+    lowestOf: z.number().int().min(1).exactOptional(),
+    /** The kept recording it was read from. */
+    blob: sha256Hex.exactOptional(),
+    readAt: z.enum(['battery', 'socket']).exactOptional(),
+    /** After the work: the support supply was taken off before this reading. */
+    supplyRemoved: z.boolean().exactOptional(),
+    /** After the work: current at the battery, so many minutes after the car was locked. */
+    drain: z
+      .object({ amperes: z.number().min(0).max(1000), minutes: z.number().min(0).max(1440) })
+      .exactOptional(),
   }),
 } as const

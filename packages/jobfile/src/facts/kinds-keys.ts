@@ -19,6 +19,17 @@ const keyFunction = z.enum([
   'blade-boot',
 ])
 
+/** What was measured of one remote's radio: physical values only. null: not measured, or not defined for its keying. */
+const measuredRadio = z.object({
+  modulation: z.enum(['OOK', '2-FSK', 'unsure']),
+  carrierHertz: z.number().min(0).nullable(),
+  deviationHertz: z.number().min(0).nullable(),
+  symbolsPerSecond: z.number().min(0).nullable(),
+  snrDecibels: z.number().nullable(),
+  /** The key it belongs to, when that was said. */
+  key: keyLabel.exactOptional(),
+})
+
 /** Facts about keys and blanks. */
 export const keyKinds = {
   'keys-said': z.object({
@@ -36,6 +47,15 @@ export const keyKinds = {
     cloneOf: keyLabel.nullable().default(null),
     lacks: z.array(keyFunction).default([]),
     note: words.exactOptional(),
+    /** Its coin cells as measured: volts over all of them, at rest and while it transmits. */
+    cell: z
+      .object({
+        cells: z.number().int().min(1).max(4),
+        restVolts: z.number().min(0).max(20).exactOptional(),
+        loadedVolts: z.number().min(0).max(20).exactOptional(),
+        replaced: z.boolean().exactOptional(),
+      })
+      .exactOptional(),
   }),
   'key-count-read': z.object({
     when: z.enum(['before', 'after']),
@@ -60,6 +80,20 @@ export const keyKinds = {
     profile: words.exactOptional(),
     /** True when compared with the car and its present key; null when not compared. */
     fits: z.boolean().nullable(),
+  }),
+  /** Two remotes compared by their radio. The recordings themselves are not kept. */
+  'remote-compared': z.object({
+    verdict: z.enum(['same', 'different', 'unsure']),
+    /** Why, by the engine's code; `side` names the recording a reason is about. */
+    reasons: z.array(
+      z.object({
+        code: words,
+        points: z.enum(['same', 'different', 'unsure']),
+        side: z.enum(['both', 'original', 'new']),
+      }),
+    ),
+    original: measuredRadio,
+    fresh: measuredRadio,
   }),
   'blank-used': z.object({
     item: words,

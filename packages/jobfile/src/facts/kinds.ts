@@ -1,105 +1,22 @@
-import { z } from 'zod'
-import { sha256Hex } from './envelope.ts'
+import type { z } from 'zod'
+import { callKinds } from './kinds-call.ts'
+import { custodyKinds } from './kinds-custody.ts'
+import { deviceKinds } from './kinds-devices.ts'
 import { evidenceKinds } from './kinds-evidence.ts'
+import { jobKinds } from './kinds-job.ts'
 import { keyKinds } from './kinds-keys.ts'
 import { teachingKinds } from './kinds-teaching.ts'
 
-const words = z.string().trim().min(1).max(2000)
-
-/** Facts about the job as a whole: opening, authority, consent, cautions, money, retention, sealing. */
-const jobKinds = {
-  'job-opened': z.object({
-    title: words,
-    place: words,
-    /** IANA time zone in which the job's instants are shown. */
-    zone: z.string().min(1),
-    work: z.enum(['add-a-key', 'all-keys-lost', 'replace-keys']),
-    customer: z.enum(['private', 'trade', 'fleet']),
-    vehicle: words,
-    /** Language of the customer's document (BCP 47). */
-    language: z.string().min(2).default('en'),
-    /** Invented data, shown as such everywhere. */
-    demo: z.boolean().default(false),
-  }),
-  'authority-seen': z.object({
-    role: z.enum(['identity', 'entitlement']),
-    document: words,
-    issuer: words,
-    /** Last characters only: never the whole number. */
-    lastCharacters: z.string().min(1).max(6),
-    original: z.boolean(),
-    matched: z.boolean(),
-    checkedBy: words,
-    salt: z.string().optional(),
-  }),
-  'authority-decided': z.object({ decision: z.enum(['refused', 'held', 'released']), reason: words }),
-  'consent-given': z.object({
-    about: z.enum(['absent-keys-stop', 'no-check-before', 'clear-faults']),
-    /** The absent keys by the customer's own names. */
-    absentKeys: z.array(words).default([]),
-    signer: words,
-    signature: sha256Hex.optional(),
-    salt: z.string().optional(),
-  }),
-  'caution-read': z.object({
-    caution: z.enum([
-      'airbag',
-      'keyless-can-move',
-      'high-voltage',
-      'carbon-monoxide',
-      'roadside',
-      'lone-work',
-      'button-cells',
-      'locked-in',
-      'steering-lock',
-    ]),
-  }),
-  'price-agreed': z.object({
-    currency: z.string().regex(/^[A-Z]{3}$/),
-    lines: z.array(z.object({ text: words, amountMinor: z.number().int() })).min(1),
-  }),
-  'warranty-given': z.object({ months: z.number().int().min(0), excludes: z.array(words).default([]) }),
-  'retention-set': z.object({
-    pack: words,
-    classes: z
-      .array(
-        z.object({
-          class: z.enum([
-            'invoice',
-            'authority-record',
-            'identity-image',
-            'photo',
-            'recording',
-            'vehicle-secret',
-          ]),
-          days: z.number().int().min(0),
-          source: words,
-        }),
-      )
-      .min(1),
-  }),
-  'note-written': z.object({ text: words }),
-  corrected: z.object({
-    fact: z.uuid(),
-    action: z.enum(['withdrawn', 'replaced']),
-    /** The new body when replaced; checked against the schema of the corrected fact's kind. */
-    body: z.record(z.string(), z.unknown()).optional(),
-    reason: words,
-  }),
-  'document-sealed': z.object({
-    /** Facts of this job before the seal, in fold order. */
-    count: z.number().int().min(1),
-    /** RFC 6962 Merkle tree head over their hashes. */
-    root: sha256Hex,
-    language: z.string().min(2),
-    ready: z.boolean(),
-    /** What was not in line when sealed, by need code; empty when ready. */
-    open: z.array(z.string()).default([]),
-  }),
-} as const
-
 /** The body schema of every kind this version knows. Kinds it does not know are kept and shown, never dropped. */
-export const bodySchemas = { ...jobKinds, ...evidenceKinds, ...keyKinds, ...teachingKinds } as const
+export const bodySchemas = {
+  ...jobKinds,
+  ...callKinds,
+  ...evidenceKinds,
+  ...keyKinds,
+  ...teachingKinds,
+  ...custodyKinds,
+  ...deviceKinds,
+} as const
 
 export type Kind = keyof typeof bodySchemas
 export type Body<K extends Kind> = z.infer<(typeof bodySchemas)[K]>
@@ -111,18 +28,27 @@ export function isKnownKind(kind: string): kind is Kind {
   return Object.hasOwn(bodySchemas, kind)
 }
 
-export type BodyResult<K extends Kind> =
-  | { readonly ok: true; readonly body: Body<K> }
-  | { readonly ok: false; readonly path: string; readonly what: string }
+/** Every kind this version knows. */
+export const kinds = Object.keys(bodySchemas) as readonly Kind[]
 
-/** Checks a body against its kind. Never throws: says the path of what is wrong and what was expected. */
-export function readBody<K extends Kind>(kind: K, body: unknown): BodyResult<K> {
-  const result = bodySchemas[kind].safeParse(body)
-  if (result.success) return { ok: true, body: result.data as Body<K> }
-  const issue = result.error.issues[0]
-  return {
-    ok: false,
-    path: issue?.path.join('.') || '(body)',
-    what: issue?.message ?? 'does not fit its kind',
-  }
+/**
+ * Kinds whose facts stand for ever as written: what proves other facts, and what another act ends
+ * (a hold is lifted, a device revoked), cannot be corrected away.
+ */
+const lasting: ReadonlySet<string> = new Set<Kind>([
+  'corrected',
+  'document-sealed',
+  'deletion-proven',
+  'hold-placed',
+  'hold-lifted',
+  'secret-sealed',
+  'secret-opened',
+  'device-enrolled',
+  'device-key-rotated',
+  'device-revoked',
+])
+
+/** True when a correction of a fact of this kind counts. Unknown kinds are not folded, so nothing corrects them. */
+export function canBeCorrected(kind: string): kind is Kind {
+  return isKnownKind(kind) && !lasting.has(kind)
 }

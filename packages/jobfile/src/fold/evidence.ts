@@ -15,14 +15,17 @@ export function foldVins(facts: Collected): { vins: readonly VinOnRecord[]; vin:
 }
 
 /** Every scan on record in order, and the life line of every fault over them. */
-export function foldScans(facts: Collected): { scans: readonly Scan[]; faults: FaultComparison } {
+export function foldScans(
+  facts: Collected,
+  supply: JobState['supply'],
+): { scans: readonly Scan[]; faults: FaultComparison } {
   const scans = facts.all('scan-attached').map(({ body }): Scan => ({ phase: body.phase, units: body.units }))
   const roles = Object.fromEntries(facts.all('unit-named').map(({ body }) => [body.unit, body.role]))
-  return { scans, faults: compareScans(scans, { events: workEvents(facts), roles }) }
+  return { scans, faults: compareScans(scans, { events: workEvents(facts, supply), roles }) }
 }
 
 /** What the work did to the car: seen in recordings made after the first scan, or recorded as facts. */
-function workEvents(facts: Collected): readonly WorkEvent[] {
+function workEvents(facts: Collected, { setting, minimumVolts }: JobState['supply']): readonly WorkEvent[] {
   const events: WorkEvent[] = []
   const phasesOf = (blob: string) => facts.all('scan-attached').filter(({ body }) => body.blob === blob)
   for (const { body } of facts.all('recording-attached')) {
@@ -43,7 +46,6 @@ function workEvents(facts: Collected): readonly WorkEvent[] {
     if (body.why === 'key-refused')
       events.push({ kind: 'key-refused', unit: null, time: null, evidence: `key refused ${at}` })
   }
-  const { setting, minimumVolts } = foldSupply(facts)
   if (setting !== null && minimumVolts !== null && minimumVolts < setting.floorVolts) {
     events.push({
       kind: 'supply-low',

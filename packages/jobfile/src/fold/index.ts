@@ -1,30 +1,41 @@
 /** @module A job is the pure fold of its facts. */
+import { contradictions } from '../chain/clock.ts'
 import type { Fact } from '../facts/index.ts'
 import { nextStep } from '../next/index.ts'
+import { neutralRetention, type RetentionPack } from '../policy/index.ts'
 import { type Known, standTumblers } from '../tumblers/index.ts'
+import { foldAgreed } from './agreed.ts'
 import { Collected } from './collect.ts'
+import { foldCustody } from './custody.ts'
 import { foldScans, foldSupply, foldVins } from './evidence.ts'
 import { foldKeys } from './keys.ts'
 import type { JobState, JobSummary } from './state.ts'
 import { foldTeaching } from './teaching.ts'
 
 export * from './state.ts'
+export { rewritesList } from './teaching.ts'
+
+export interface FoldOptions {
+  /** From verifying the chain, which needs keys and is not part of the fold. */
+  readonly chainBroken?: boolean
+  /** The present instant, milliseconds since 1970 UTC: with it the state says what is due for deletion. */
+  readonly now?: number
+  /** The firm's retention pack; the neutral default when left out. */
+  readonly retentionPack?: RetentionPack
+}
 
 /**
- * Folds the facts of one job, in any order, into its state. The same set of facts always gives the same state.
- * `chainBroken` comes from verifying the chain, which needs keys and is not part of the fold.
+ * Folds the facts of one job, in any order, into its state. The same facts and options always give the same state.
+ * What it returns shares bodies with the facts: treat both as read-only.
  */
-export function foldJob(
-  job: string,
-  facts: readonly Fact[],
-  options: { readonly chainBroken?: boolean } = {},
-): JobState {
-  const own = facts.filter((fact) => fact.job === job)
+export function foldJob(job: string, facts: readonly Fact[], options: FoldOptions = {}): JobState {
+  const own = factsOf(job, facts)
   const collected = new Collected(own)
   const teaching = foldTeaching(collected)
-  const { keys, grid, tally, absentKeys } = foldKeys(collected, teaching.taught)
+  const { keys, grid, tally, absentKeys, retest } = foldKeys(collected, teaching.taught)
   const { vins, vin } = foldVins(collected)
-  const { scans, faults } = foldScans(collected)
+  const supply = foldSupply(collected)
+  const { scans, faults } = foldScans(collected, supply)
   const opened = collected.last('job-opened')
   const seal = collected.last('document-sealed')
   const counts = collected.all('key-count-read').map((entry) => entry.body.when)
@@ -35,6 +46,7 @@ export function foldJob(
     openedAt: collected.all('job-opened')[0]?.at ?? null,
     lastAt: collected.ordered.at(-1)?.at ?? null,
     factCount: own.length,
+    ...foldAgreed(collected),
     authority: {
       seen: collected.all('authority-seen').map((entry) => entry.body),
       decision: collected.last('authority-decided')?.body ?? null,
@@ -48,8 +60,9 @@ export function foldJob(
     tally,
     grid,
     countRead: { before: counts.includes('before'), after: counts.includes('after') || closedWithCount },
-    supply: foldSupply(collected),
+    supply,
     teaching,
+    retest,
     scans,
     faults,
     acknowledged: collected.all('fault-acknowledged').map((entry) => entry.body),
@@ -59,6 +72,8 @@ export function foldJob(
     price: collected.last('price-agreed')?.body ?? null,
     warranty: collected.last('warranty-given')?.body ?? null,
     retention: collected.last('retention-set')?.body ?? null,
+    custody: foldCustody(job, collected, options.now ?? null, options.retentionPack ?? neutralRetention),
+    clocks: contradictions(collected.ordered),
     notes: collected.all('note-written').map(({ at, by, body }) => ({ at, by, text: body.text })),
     seal: seal === null ? null : { ...seal.body, at: seal.at, by: seal.by },
     // Counted, not by order: a fact written offline before the seal may arrive after it and sort before it.
@@ -77,6 +92,12 @@ export function foldJob(
     inLine: tumblers.every((tumbler) => tumbler.state === 'in-line'),
     next: nextStep(tumblers),
   }
+}
+
+/** The facts of one job; the given list itself when it holds no others, as a store hands it over. */
+function factsOf(job: string, facts: readonly Fact[]): readonly Fact[] {
+  for (const fact of facts) if (fact.job !== job) return facts.filter((one) => one.job === job)
+  return facts
 }
 
 /** Cautions that this job's keys and faults call for; the usual ones of the trade (practice.md section 7). */

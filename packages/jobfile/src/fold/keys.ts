@@ -1,4 +1,5 @@
 import {
+  applicableFunctions,
   type FunctionGrid,
   functionGrid,
   type KeyFunction,
@@ -8,7 +9,8 @@ import {
   type TallyKey,
 } from '@shearline/keywork'
 import type { Collected } from './collect.ts'
-import type { JobKey } from './state.ts'
+import type { JobKey, JobState } from './state.ts'
+import { touchedSince } from './teaching.ts'
 
 const starting: readonly KeyFunction[] = ['start', 'passive-start', 'emergency-start']
 
@@ -21,6 +23,7 @@ export function foldKeys(
   grid: FunctionGrid
   tally: Tally
   absentKeys: readonly string[]
+  retest: JobState['retest']
 } {
   const taught = new Set(taughtKeys)
   const labelled = new Map<string, JobKey>()
@@ -39,7 +42,11 @@ export function foldKeys(
     })
   }
   const keys = [...labelled.values()]
-  const tests = facts.all('function-tested').map((entry) => entry.body)
+  const since = touchedSince(facts)
+  const tests = facts
+    .all('function-tested')
+    .filter(({ body, order }) => body.phase === 'before' || order > since || isBlade(body.function))
+    .map((entry) => entry.body)
   const grid = functionGrid(keys, tests)
   const said = facts.last('keys-said')?.body ?? null
   const rule = facts.last('rule-chosen')?.body.kind ?? 'unknown'
@@ -55,7 +62,30 @@ export function foldKeys(
       facts.all('difference-explained').map(({ body }) => [body.code, body.reason]),
     ),
   })
-  return { keys, grid, tally, absentKeys: absent }
+  return { keys, grid, tally, absentKeys: absent, retest: since < 0 ? [] : retestOf(keys, tests) }
+}
+
+/** No session touches what a blade was cut to. */
+function isBlade(name: KeyFunction): boolean {
+  return name.startsWith('blade-')
+}
+
+function retestOf(
+  keys: readonly JobKey[],
+  tests: readonly { key: string; function: KeyFunction; phase: string; outcome: string }[],
+): JobState['retest'] {
+  return keys
+    .filter((key) => key.onBench && applicableFunctions(key).some((name) => starting.includes(name)))
+    .map((key) => ({
+      key: key.id,
+      done: tests.some(
+        (test) =>
+          test.key === key.id &&
+          test.phase === 'after' &&
+          starting.includes(test.function) &&
+          (test.outcome === 'works' || test.outcome === 'fails'),
+      ),
+    }))
 }
 
 function countOf(facts: Collected, when: 'before' | 'after'): number | null {

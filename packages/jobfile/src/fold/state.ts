@@ -1,5 +1,7 @@
 import type { FaultComparison, FunctionGrid, GridKey, Scan, Tally } from '@shearline/keywork'
+import type { ClockFinding } from '../chain/clock.ts'
 import type { Body, Fact } from '../facts/index.ts'
+import type { Deletion, Due, Hold } from '../retention/index.ts'
 
 /** The seven tumblers in the order they stand in the cylinder (product.md). */
 export const tumblerNames = [
@@ -76,6 +78,7 @@ export type NeedCode =
   | 'session-not-closed'
   | 'key-not-taught'
   | 'break-off-open'
+  | 'retest-after-break'
   | 'scan-before-missing'
   | 'scan-after-missing'
   | 'scan-cycled-missing'
@@ -132,6 +135,14 @@ export interface SupplyReading {
   readonly during: Body<'supply-read'>['during']
 }
 
+/** A sealed secret on record and every time it was opened. */
+export interface SecretOnRecord {
+  readonly what: string
+  readonly blob: string
+  readonly sealedAt: string
+  readonly opened: readonly { readonly at: string; readonly by: string; readonly reason: string }[]
+}
+
 /** A job computed from its facts. Nothing in here is stored; folding the same facts gives the same state. */
 export interface JobState {
   readonly job: string
@@ -139,6 +150,20 @@ export interface JobState {
   readonly openedAt: string | null
   readonly lastAt: string | null
   readonly factCount: number
+  readonly call: Body<'call-taken'> | null
+  /** The latest appointment and how it ended, if it did. */
+  readonly appointment: {
+    readonly made: Body<'appointment-made'>
+    readonly ended: Body<'appointment-ended'> | null
+  } | null
+  readonly quote: Body<'quote-given'> | null
+  readonly policyAnswers: readonly Body<'policy-answered'>[]
+  readonly planAccepted: Body<'plan-accepted'> | null
+  readonly steps: readonly Body<'step-done'>[]
+  readonly photos: readonly (Body<'photo-attached'> & { readonly at: string })[]
+  readonly signatures: readonly Body<'signature-drawn'>[]
+  readonly handedOver: (Body<'vehicle-handed-over'> & { readonly at: string }) | null
+  readonly secrets: readonly SecretOnRecord[]
   readonly authority: {
     readonly seen: readonly Body<'authority-seen'>[]
     readonly decision: Body<'authority-decided'> | null
@@ -169,7 +194,17 @@ export interface JobState {
     readonly taught: readonly string[]
     readonly carCount: number | null
     readonly breakOff: Body<'broke-off'> | null
+    /** Instant of the break-off that is not mended yet. */
+    readonly brokeAt: string | null
+    /** Keys the last session took, in order, whatever became of them. */
+    readonly shown: readonly string[]
+    /** Instant of the last opening. */
+    readonly openedAt: string | null
+    /** Steps of the plan noted since the last opening, or since the break-off that followed it. */
+    readonly stepsSince: readonly (Body<'step-done'> & { readonly at: string })[]
   }
+  /** After a break-off: every key here that can start a car, and whether it was tried since the list was last touched. */
+  readonly retest: readonly { readonly key: string; readonly done: boolean }[]
   readonly scans: readonly Scan[]
   readonly faults: FaultComparison
   readonly acknowledged: readonly Body<'fault-acknowledged'>[]
@@ -179,6 +214,16 @@ export interface JobState {
   readonly price: Body<'price-agreed'> | null
   readonly warranty: Body<'warranty-given'> | null
   readonly retention: Body<'retention-set'> | null
+  /** What was deleted, what is due (only when the fold was given the present instant), and what stops it. */
+  readonly custody: {
+    readonly deletions: readonly Deletion[]
+    readonly due: readonly Due[]
+    readonly holds: readonly Hold[]
+    /** Facts whose content is gone; their place in the chain stays. */
+    readonly erased: number
+  }
+  /** Clocks of devices that contradict the record. Fold order does not change for it. */
+  readonly clocks: readonly ClockFinding[]
   readonly notes: readonly { readonly at: string; readonly by: string; readonly text: string }[]
   readonly seal: (Body<'document-sealed'> & { readonly at: string; readonly by: string }) | null
   readonly factsSinceSeal: number
@@ -189,6 +234,8 @@ export interface JobState {
     readonly reason: string
     readonly at: string
     readonly by: string
+    /** Whether the fold follows it; why not, when it does not. The corrected fact stays on record in any case. */
+    readonly stands: 'applied' | 'superseded' | 'fact-not-here' | 'cannot-be-corrected' | 'does-not-fit'
   }[]
   /** Facts of kinds this version does not know: kept and shown. */
   readonly unknown: readonly Fact[]

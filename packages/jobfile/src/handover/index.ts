@@ -1,6 +1,7 @@
 /**
  * @module The handover document: made from a signed record, verifiable by anyone, offline, years later.
  */
+export { type ComposedSeal, composeSeal, type SealBasis } from './compose-seal.ts'
 export { type HandoverBasis, type HandoverText, handoverText, printedTexts } from './document/index.ts'
 export { type HandoverInput, makeHandover } from './make.ts'
 export type { Fonts } from './page/index.ts'
@@ -9,8 +10,6 @@ export {
   type HandoverCheck,
   type HandoverFinding,
   type HandoverFindingCode,
-  type VerifyAnswer,
-  verifyAnswer,
   verifyFile,
   verifyHandover,
 } from './verify/index.ts'

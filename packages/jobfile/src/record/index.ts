@@ -19,6 +19,8 @@ export interface JobRecord {
   readonly job: string
   readonly facts: readonly Fact[]
   readonly devices: readonly Device[]
+  /** The firm's device facts: who enrolled the devices, which were replaced or revoked. Left out when none are known. */
+  readonly register?: readonly Fact[]
 }
 
 const recordForm = z.strictObject({
@@ -27,6 +29,7 @@ const recordForm = z.strictObject({
   job: z.string(),
   facts: z.array(z.unknown()),
   devices: z.array(z.strictObject({ device: z.string(), name: z.string(), publicKey: z.string() })),
+  register: z.array(z.unknown()).exactOptional(),
 })
 
 export type RecordFindingCode =
@@ -48,14 +51,23 @@ export interface RecordCheck {
   readonly findings: readonly Finding<RecordFindingCode>[]
 }
 
-/** Makes the record of a job from its facts and the devices that wrote them. */
-export function makeRecord(job: string, facts: readonly Fact[], devices: readonly Device[]): JobRecord {
+/**
+ * Makes the record of a job from its facts and the devices that wrote them. `register` is the facts of the job
+ * `registerJob`; with them the record says which devices were enrolled and revoked.
+ */
+export function makeRecord(
+  job: string,
+  facts: readonly Fact[],
+  devices: readonly Device[],
+  register: readonly Fact[] = [],
+): JobRecord {
   const own = facts.filter((fact) => fact.job === job).sort(compareFacts)
   const used = new Set(own.map((fact) => fact.device))
   const listed = devices
     .filter((device) => used.has(device.device))
     .sort((a, b) => (a.device < b.device ? -1 : 1))
-  return { format: 'shearline-record', version: 1, job, facts: own, devices: listed }
+  const record: JobRecord = { format: 'shearline-record', version: 1, job, facts: own, devices: listed }
+  return register.length === 0 ? record : { ...record, register: [...register].sort(compareFacts) }
 }
 
 /** The record's bytes: RFC 8785 canonical JSON, so that the same record has the same hash everywhere. */
@@ -88,9 +100,13 @@ export async function verifyRecord(value: unknown, verifier: Verifier): Promise<
       findings: [finding],
     }
   }
-  const check = await verifyFacts(form.data.facts, form.data.devices, verifier)
+  const check = await verifyFacts(form.data.facts, form.data.devices, verifier, {
+    ...(form.data.register === undefined ? {} : { register: form.data.register }),
+  })
   const findings: Finding<RecordFindingCode>[] = [...check.findings]
-  const record: JobRecord = { ...form.data, facts: check.facts }
+  const { register: _raw, ...plain } = form.data
+  const register = check.registerFacts
+  const record: JobRecord = { ...plain, facts: check.facts, ...(register.length === 0 ? {} : { register }) }
   const sealAt = check.facts.findLastIndex((fact) => fact.kind === 'document-sealed')
   const seal = check.facts[sealAt]
   if (check.facts.some((fact) => fact.job !== record.job)) {

@@ -1,4 +1,5 @@
 import type { JobState, Tumbler } from '../fold/state.ts'
+import { rewritesList } from '../fold/teaching.ts'
 import { stand, type Want } from './want.ts'
 
 export type Known = Omit<JobState, 'tumblers' | 'inLine' | 'next'> & { readonly reasons: ReadonlySet<string> }
@@ -47,7 +48,7 @@ export function authority(job: Known): Tumbler {
     })
   }
   // An unknown rule is treated as replace-all (product.md, 1): absent keys may stop working.
-  const mayDrop = job.teaching.rule === null || !job.teaching.rule.kind.startsWith('append')
+  const mayDrop = rewritesList(job.teaching.rule)
   const someAbsent = job.absentKeys.length > 0 || (job.tally.unaccounted ?? 0) > 0
   if (mayDrop && someAbsent) {
     const consent = job.authority.consents.findLast((given) => given.about === 'absent-keys-stop')

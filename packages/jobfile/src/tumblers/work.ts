@@ -1,4 +1,5 @@
 import type { Tumbler } from '../fold/state.ts'
+import { rewritesList } from '../fold/teaching.ts'
 import type { Known } from './evidence.ts'
 import { stand, type Want } from './want.ts'
 
@@ -36,6 +37,9 @@ export function keys(job: Known): Tumbler {
       params: { difference: difference.code, count: difference.count },
     })
   }
+  for (const { key, done } of job.retest) {
+    wants.push({ code: 'retest-after-break', chapter: 'prove', met: done, params: { key } })
+  }
   for (const cell of grid.lost) {
     const met = job.reasons.has(`function-lost:${cell.key}:${cell.function}`)
     wants.push({
@@ -51,7 +55,7 @@ export function keys(job: Known): Tumbler {
 
 /** Labels of the keys a session has to take: new ones always, existing ones too when the list is rewritten. */
 export function keysToTeach(job: Known): readonly string[] {
-  const rewrites = job.teaching.rule === null || !job.teaching.rule.kind.startsWith('append')
+  const rewrites = rewritesList(job.teaching.rule)
   return job.keys
     .filter((key) => key.onBench && key.cloneOf === null && (key.origin === 'new' || rewrites))
     .map((key) => key.id)

@@ -74,6 +74,7 @@ const families: readonly [prefix: string, members: readonly string[]][] = [
   ['caution', [...bodySchemas['caution-read'].shape.caution.options, 'defers']],
   ['caution-means', bodySchemas['caution-read'].shape.caution.options],
   ['retention', bodySchemas['retention-set'].shape.classes.element.shape.class.options],
+  ['trigger', bodySchemas['retention-set'].shape.classes.element.shape.trigger.unwrap().options],
 ]
 
 describe('the catalogue', () => {

@@ -121,9 +121,12 @@ export function retention(pen: Pen): readonly Block[] {
       ],
       rows: set.classes.map((kept) => [
         say(`retention.${kept.class}`),
-        seal === null
-          ? say('doc.retention-days', { count: kept.days })
-          : dateAfterText(language, seal.at, kept.days, zone),
+        // Only a clock that the sealing starts has a date when the document is made.
+        kept.trigger !== 'sealed'
+          ? say(`trigger.${kept.trigger}`, { count: kept.days })
+          : seal === null
+            ? say('doc.retention-days', { count: kept.days })
+            : dateAfterText(language, seal.at, kept.days, zone),
         kept.source,
       ]),
     },

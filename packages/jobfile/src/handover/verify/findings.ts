@@ -1,4 +1,4 @@
-import { describeWhere, type Finding } from '@shearline/bus'
+import type { Finding } from '@shearline/bus'
 import type { JobRecord, RecordFindingCode } from '../../record/index.ts'
 
 export type HandoverFindingCode =
@@ -35,22 +35,6 @@ export interface HandoverCheck {
   /** Who sealed the file, when its seal is right: to be compared with a fingerprint from the firm. */
   readonly sealedBy: { readonly device: string; readonly name: string; readonly fingerprint: string } | null
   readonly findings: readonly HandoverFinding[]
-}
-
-/** The answer of the command line: what was proven, and each finding with its place in words. */
-export interface VerifyAnswer {
-  readonly proven: boolean
-  readonly facts: number
-  readonly signatures: number
-  readonly hashes: number
-  readonly findings: readonly { readonly where: string; readonly what: string }[]
-}
-
-/** A check as the command line answers it. */
-export function verifyAnswer(check: HandoverCheck): VerifyAnswer {
-  const { proven, facts, signatures, hashes } = check
-  const findings = check.findings.map(({ where, what }) => ({ where: describeWhere(where), what }))
-  return { proven, facts, signatures, hashes, findings }
 }
 
 /** Says one thing; `where` names a part or a byte of the file. */

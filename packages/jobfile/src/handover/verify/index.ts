@@ -11,12 +11,10 @@ import { askAgain, finding, type HandoverCheck, type HandoverFinding } from './f
 import { checkPages } from './pages.ts'
 import { readRecord, recordPlace } from './record.ts'
 
-export {
-  type HandoverCheck,
-  type HandoverFinding,
-  type HandoverFindingCode,
-  type VerifyAnswer,
-  verifyAnswer,
+export type {
+  HandoverCheck,
+  HandoverFinding,
+  HandoverFindingCode,
 } from './findings.ts'
 
 /**

@@ -8,7 +8,7 @@ import { partsListed } from '../seal/manifest.ts'
 import { placesOf } from '../seal/parts.ts'
 import { baseOf, sealAt, sealBytes, sealOf, sealText } from '../testing/files.ts'
 import { bareJob, fact, fonts, fullJob, type SealedJob, sealedJob, vanJob } from '../testing/jobs.ts'
-import { type HandoverCheck, verifyAnswer, verifyFile, verifyHandover } from './index.ts'
+import { type HandoverCheck, verifyFile, verifyHandover } from './index.ts'
 
 const madeAt = '2026-01-12T09:41:00.000Z'
 const verify = (bytes: Uint8Array) => verifyHandover(bytes, testVerifier())
@@ -332,14 +332,5 @@ describe('any file', () => {
     const nested = recordText(job.record).replace('"body":{', `"body":{"a":${deep},`)
     const bare = await verifyFile(new TextEncoder().encode(nested), testVerifier())
     expect(bare.proven).toBe(false)
-  })
-
-  it('answers in the form of the command line', async () => {
-    const answer = verifyAnswer(await verify(flipped(bytes, 0)))
-    expect(answer.findings[0]).toEqual({
-      where: 'file header, byte 0',
-      what: 'Bytes 0 to 14 of the file are not the ones that were sealed.',
-    })
-    expect(Object.keys(answer)).toEqual(['proven', 'facts', 'signatures', 'hashes', 'findings'])
   })
 })

@@ -26,6 +26,7 @@ export const authorityWords = {
   'retention.photo': 'Photos',
   'retention.recording': 'Recordings of the car',
   'retention.vehicle-secret': 'Sealed vehicle data (backup)',
+  'retention.job-rest': 'Everything else of the job',
 } as const satisfies Record<
   | `work.${Opened['work']}`
   | `customer.${Opened['customer']}`

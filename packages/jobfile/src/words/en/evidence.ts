@@ -23,6 +23,7 @@ export const readingWords = {
   'rule.append': 'Add-a-key: the new keys were to be added to the list',
   'rule.append-drop-oldest':
     'Add-a-key: the new keys were to be added, and a full list drops its oldest entry',
+  'rule.numbered-slots': 'Numbered places: each key was to be put into a place of its own',
   'rule.unknown': 'The teaching rule was not known and was treated as replace-all',
   'break.supply': 'the supply was lost',
   'break.link': 'the connection was lost',
@@ -50,6 +51,8 @@ export const explanationWords = {
     'The supply was low or interrupted during the work; control units then fall silent one after another.',
   'explanation.key-refused': 'A key that the car did not know was shown during the work.',
   'explanation.immobiliser-teaching': 'The immobiliser was in its session during the work.',
+  'explanation.battery-off-steering':
+    'The battery was off; the steering finds its middle again when the wheel is turned from lock to lock.',
 } as const satisfies Record<`explanation.${string}`, string>
 
 /** Fault classes for a customer: a heading, and what may be said of them and no more. */
