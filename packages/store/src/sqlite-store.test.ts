@@ -1,12 +1,12 @@
 import { execFileSync } from 'node:child_process'
 import { webcrypto } from 'node:crypto'
-import { chmod, cp, mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises'
+import { chmod, cp, mkdtemp, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { Verifier, verifyFacts } from '@shearline/jobfile'
 import Database from 'better-sqlite3'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { openStore } from './index.ts'
+import { chainBroken, examine, openStore, rotateKey, standingsOf } from './index.ts'
 import { note } from './testing/devices.ts'
 import { startWriter } from './testing/processes.ts'
 import { storeCase } from './testing/store.case.ts'
@@ -39,6 +39,82 @@ beforeEach(async () => {
 })
 afterEach(async () => {
   await rm(data, { recursive: true, force: true })
+})
+
+/** Names of the files under a folder in which some bytes stand. */
+async function filesWith(folder: string, bytes: string): Promise<string[]> {
+  const names = (await readdir(folder, { recursive: true, withFileTypes: true }))
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+  const found = []
+  for (const name of names) if ((await readFile(name)).includes(bytes)) found.push(name)
+  return found
+}
+
+describe('deleting', () => {
+  test('STO-29 leaves nothing of the content in any file of the directory, while a server has it open', async () => {
+    const [store, server] = [await openStore(data), await openStore(data)]
+    const secret = 'the spare hangs behind the meter'
+    const written = []
+    for (let i = 0; i < 60; i++)
+      written.push(
+        ...(await store.writeOwn([note('job-a', i === 7 ? secret : `note ${i} `.repeat(1 + (i % 40)))])),
+      )
+    expect(await server.factsOfJob('job-a')).toHaveLength(60)
+    expect(await filesWith(data, secret)).not.toEqual([])
+    const fact = written[7]?.id ?? ''
+    await store.erase('job-a', { facts: [fact], blobs: [], documents: [] })
+    expect(await filesWith(data, secret)).toEqual([])
+    const [examination, facts] = [await examine({ data }), await server.factsOfJob('job-a')]
+    expect(examination.findings).toEqual([])
+    expect(facts.filter(({ body }) => 'erased' in body)).toHaveLength(1)
+    await store.close()
+    await server.close()
+  })
+})
+
+describe('a rotated key', () => {
+  const writer = { by: 'Robin', now: Date.UTC(2026, 10, 25, 12) }
+
+  test('STO-33 is signed by both, the old one is gone, and an open server writes no more with it', async () => {
+    const server = await openStore(data, { deviceName: 'Van 2' })
+    await server.writeOwn([note('job-a', 'before')])
+    const old = server.device.device
+    const rotated = await rotateKey(data, {}, 'Yearly.', writer)
+    expect(rotated).toMatchObject({ ok: true, old })
+    await expect(server.writeOwn([note('job-a', 'late')])).rejects.toMatchObject({
+      code: 'own-device-revoked',
+    })
+    await server.close()
+    const again = await openStore(data)
+    expect(rotated).toMatchObject({ device: again.device.device })
+    expect(again.device.name).toBe('Van 2')
+    await again.writeOwn([note('job-a', 'after')])
+    const { devices, troubles } = await standingsOf(again)
+    expect(troubles).toEqual([])
+    expect(devices.get(old)).toMatchObject({ replaced: { by: again.device.device } })
+    expect(await chainBroken(again, await again.factsOfJob('job-a'))).toBe(false)
+    await again.close()
+    expect((await readdir(data)).filter((name) => name.startsWith('device.')).sort()).toEqual([
+      'device.key',
+      'device.pub',
+    ])
+    expect((await examine({ data })).findings).toEqual([])
+  })
+
+  test('STO-33 that was recorded but not put in its place is put there by the next opening', async () => {
+    await (await openStore(data)).close()
+    const before = await readFile(join(data, 'device.key'))
+    const rotated = await rotateKey(data, {}, 'Yearly.', writer)
+    // As it is when the process ends between the fact and the renaming.
+    await rename(join(data, 'device.key'), join(data, 'device.key.next'))
+    await writeFile(join(data, 'device.key'), before, { mode: 0o600 })
+    await rm(join(data, 'device.pub'))
+    const store = await openStore(data)
+    expect(rotated).toMatchObject({ ok: true, device: store.device.device })
+    expect(await store.writeOwn([note('job-a', 'after')])).toHaveLength(1)
+    await store.close()
+  })
 })
 
 describe('the data directory', () => {

@@ -1,2 +1,3 @@
 export * from './admit.ts'
+export * from './here.ts'
 export * from './judge.ts'

@@ -4,6 +4,7 @@ export type RefusalCode =
   | 'unknown-device'
   | 'device-key-mismatch'
   | 'signature-wrong'
+  | 'device-revoked'
   | 'fork'
   | 'gap'
   | 'link-broken'

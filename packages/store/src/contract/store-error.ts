@@ -10,6 +10,12 @@ export type StoreErrorCode =
   | 'file-exists'
   | 'key-damaged'
   | 'own-chain-behind'
+  | 'own-device-revoked'
+  | 'unreachable'
+  | 'dump-needed'
+  | 'no-record'
+  | 'not-empty'
+  | 'backup-broken'
   | 'closed'
 
 /** The store could not do its work. Nothing of the call was kept, and the message says what to do. */

@@ -1,10 +1,25 @@
 import type { Readable } from 'node:stream'
-import type { Device, Fact, FactDraft, Sign } from '@shearline/jobfile'
+import type { ChainHead, Device, Fact, FactDraft, Sign } from '@shearline/jobfile'
 import type { Outcome } from './refusal.ts'
 
 /** A device the store knows, and the UTC instant at which it was enrolled here. */
 export interface EnrolledDevice extends Device {
   readonly enrolledAt: string
+}
+
+/** What to delete of one job: contents of facts by identifier, blobs by SHA-256, documents by their seal. */
+export interface ToErase {
+  readonly facts: readonly string[]
+  readonly blobs: readonly string[]
+  readonly documents: readonly string[]
+}
+
+/** What of it is not here any more, by this call or an earlier one. */
+export interface Erased {
+  readonly facts: readonly string[]
+  /** `keyDestroyed` is true only where a blob had a key of its own here and that key is gone too. */
+  readonly blobs: readonly { readonly sha256: string; readonly keyDestroyed: boolean }[]
+  readonly documents: readonly { readonly seal: string; readonly sha256: string }[]
 }
 
 /**
@@ -96,6 +111,15 @@ export interface Store {
   /** The facts of a job in fold order; empty when the job is unknown. */
   factsOfJob(job: string): Promise<readonly Fact[]>
 
+  /** When facts of a job were received here, by identifier: a UTC instant that no writer's key can choose. */
+  receivedOfJob(job: string): Promise<ReadonlyMap<string, string>>
+
+  /** Where the chain of a device ends that is whole here from its first fact; null when the device is unknown. */
+  chainEnd(device: string): Promise<ChainHead | null>
+
+  /** The hash of one fact of a device, or null when it is not here. */
+  factHashOf(device: string, seq: number): Promise<string | null>
+
   /** Every job, latest instant first. */
   jobs(): Promise<readonly JobEntry[]>
 
@@ -124,6 +148,14 @@ export interface Store {
 
   /** The document of the latest seal of a job, or null. */
   documentOf(job: string): Promise<DocumentEntry | null>
+
+  /**
+   * Deletes content: bodies of facts become `{ erased: <hash> }` (jobfile's `erasedFact`), so that signatures, links
+   * and seals still hold; blobs and documents go with their bytes. Asking again for what is gone answers the same.
+   * Copies made before (backups, documents handed out, other devices) are not reached. The caller records the proof
+   * afterwards, never before.
+   */
+  erase(job: string, what: ToErase): Promise<Erased>
 
   /** A setting of this data directory by its name, or null. Never a secret: settings are not sealed. */
   setting(name: string): Promise<string | null>

@@ -1,17 +1,17 @@
 import type { Readable } from 'node:stream'
-import type { Kysely } from 'kysely'
-import type { BlobFiles } from '../blobs/index.ts'
+import type { BlobPlace } from '../blobs/index.ts'
+import type { Engine } from '../contract/engine.ts'
 import { type BlobEntry, type BlobOptions, type Outcome, StoreError } from '../contract/index.ts'
-import type { Tables } from '../tables/tables.ts'
+import { digestOf } from '../tables/digest.ts'
 
-/** Blobs as the store keeps them: the bytes in files, what is known of them in the database. */
+/** Blobs as the store keeps them: the bytes in their place, what is known of them in the database. */
 export class KeptBlobs {
-  readonly #db: Kysely<Tables>
-  readonly #files: BlobFiles
+  readonly #engine: Engine
+  readonly #place: BlobPlace
 
-  constructor(db: Kysely<Tables>, files: BlobFiles) {
-    this.#db = db
-    this.#files = files
+  constructor(engine: Engine, place: BlobPlace) {
+    this.#engine = engine
+    this.#place = place
   }
 
   /** Keeps bytes; see Store.putBlob. The row comes last: without it the bytes are not here. */
@@ -22,13 +22,13 @@ export class KeptBlobs {
     now: string,
     options?: BlobOptions,
   ): Promise<Outcome<BlobEntry>> {
-    const put = await this.#files.put(sha256, bytes, options)
+    const put = await this.#place.put(sha256, bytes, options)
     if (!put.ok) return put
     const row = { sha256, bytes: put.value, media_type: mediaType, kept_at: now }
-    await this.#db.transaction().execute((transaction) =>
+    await this.#engine.transact((transaction) =>
       transaction
         .insertInto('blobs')
-        .values(row)
+        .values({ ...row, digest: digestOf.blob(row) })
         .onConflict((conflict) => conflict.column('sha256').doNothing())
         .execute(),
     )
@@ -40,19 +40,19 @@ export class KeptBlobs {
   /** What is known of a blob whose file is here too, or null. */
   async entry(sha256: string): Promise<BlobEntry | null> {
     const entry = await this.#row(sha256)
-    return entry !== null && (await this.#files.has(sha256, entry.bytes)) ? entry : null
+    return entry !== null && (await this.#place.has(sha256, entry.bytes)) ? entry : null
   }
 
   async open(sha256: string): Promise<{ readonly entry: BlobEntry; readonly stream: Readable } | null> {
     const entry = await this.#row(sha256)
     if (entry === null) return null
-    const stream = await this.#files.open(sha256)
+    const stream = await this.#place.open(sha256)
     if (stream === null) throw missing(sha256)
     return { entry, stream }
   }
 
   async #row(sha256: string): Promise<BlobEntry | null> {
-    const row = await this.#db
+    const row = await this.#engine.db
       .selectFrom('blobs')
       .where('sha256', '=', sha256)
       .select(['sha256', 'bytes', 'media_type as mediaType', 'kept_at as keptAt'])
@@ -64,7 +64,7 @@ export class KeptBlobs {
 function missing(sha256: string): StoreError {
   return new StoreError(
     'blob-missing',
-    `The file of blob ${sha256} is gone from the data folder.`,
-    'Put the folder "blobs" back from a copy, or send the file again from the device that has it.',
+    `The bytes of blob ${sha256} are gone from where they were kept.`,
+    'Restore them from a backup, or send the file again from the device that has it.',
   )
 }

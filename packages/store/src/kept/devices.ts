@@ -1,18 +1,16 @@
 import { type Device, deviceIdOf, fromBase64Url } from '@shearline/jobfile'
 import type { Kysely } from 'kysely'
+import type { Engine } from '../contract/engine.ts'
 import type { EnrolledDevice, Outcome } from '../contract/index.ts'
+import { digestOf } from '../tables/digest.ts'
 import type { Tables } from '../tables/tables.ts'
 
 /** Enrols a device; the identifier must be derived from the key, and a key stays with its identifier. */
-export async function enrol(
-  db: Kysely<Tables>,
-  device: Device,
-  now: string,
-): Promise<Outcome<EnrolledDevice>> {
+export async function enrol(engine: Engine, device: Device, now: string): Promise<Outcome<EnrolledDevice>> {
   const key = fromBase64Url(device.publicKey)
   const fits = key?.length === 32 && deviceIdOf(key) === device.device
   if (fits) {
-    const kept = (await enrolled(db, device.device)) ?? (await insert(db, device, now))
+    const kept = (await enrolled(engine.db, device.device)) ?? (await insert(engine, device, now))
     if (kept.publicKey === device.publicKey) return { ok: true, value: kept }
   }
   return {
@@ -26,18 +24,12 @@ export async function enrol(
   }
 }
 
-async function insert(db: Kysely<Tables>, device: Device, now: string): Promise<EnrolledDevice> {
-  return await db.transaction().execute(async (transaction) => {
+async function insert(engine: Engine, device: Device, now: string): Promise<EnrolledDevice> {
+  const row = { device: device.device, name: device.name, public_key: device.publicKey, enrolled_at: now }
+  return await engine.transact(async (transaction) => {
     await transaction
       .insertInto('devices')
-      .values({
-        device: device.device,
-        name: device.name,
-        public_key: device.publicKey,
-        enrolled_at: now,
-        head_seq: 0,
-        head_hash: null,
-      })
+      .values({ ...row, digest: digestOf.device(row), head_seq: 0, head_hash: null })
       .onConflict((conflict) => conflict.column('device').doNothing())
       .execute()
     return (await enrolled(transaction, device.device)) ?? { ...device, enrolledAt: now }

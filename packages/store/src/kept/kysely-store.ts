@@ -1,8 +1,15 @@
 import { webcrypto } from 'node:crypto'
 import type { Readable } from 'node:stream'
-import { type Device, type Fact, type FactDraft, type Sign, Verifier } from '@shearline/jobfile'
+import {
+  type ChainHead,
+  type Device,
+  type Fact,
+  type FactDraft,
+  type Sign,
+  Verifier,
+} from '@shearline/jobfile'
 import type { Transaction } from 'kysely'
-import type { BlobFiles } from '../blobs/index.ts'
+import type { BlobPlace } from '../blobs/index.ts'
 import type { Engine } from '../contract/engine.ts'
 import type {
   Appended,
@@ -10,15 +17,22 @@ import type {
   BlobOptions,
   DocumentEntry,
   EnrolledDevice,
+  Erased,
   FactSource,
   JobEntry,
   Outcome,
   Store,
+  ToErase,
 } from '../contract/index.ts'
+import { digestOf } from '../tables/digest.ts'
 import type { Tables } from '../tables/tables.ts'
 import { KeptBlobs } from './blobs.ts'
 import { enrol } from './devices.ts'
-import { appendFacts, factsOfJob, type OwnWork, writeOwn } from './facts.ts'
+import { erase } from './erase.ts'
+import { type OwnWork, writeOwn } from './own.ts'
+import { factsOfJob, receivedOfJob } from './rows.ts'
+import { Standings } from './standings.ts'
+import { Taking } from './taking.ts'
 
 /** The store over any database Kysely speaks to: the same queries for all, what differs comes with the engine. */
 export class KyselyStore implements Store {
@@ -26,26 +40,32 @@ export class KyselyStore implements Store {
   readonly sign: Sign
   readonly #engine: Engine
   readonly #blobs: KeptBlobs
+  readonly #place: BlobPlace
+  readonly #standings: Standings
   readonly #clock: () => number
-  readonly #verifier = new Verifier(webcrypto.subtle)
+  readonly #taking: Taking
 
   /** `device` is the own device, already enrolled; `clock` answers in milliseconds since 1970 UTC. */
   constructor(parts: {
     readonly engine: Engine
-    readonly blobs: BlobFiles
+    readonly blobs: BlobPlace
     readonly device: Device
     readonly sign: Sign
     readonly clock: () => number
   }) {
     this.device = parts.device
     this.#engine = parts.engine
-    this.#blobs = new KeptBlobs(parts.engine.db, parts.blobs)
+    this.#blobs = new KeptBlobs(parts.engine, parts.blobs)
+    this.#place = parts.blobs
     this.sign = parts.sign
     this.#clock = parts.clock
+    const verifier = new Verifier(webcrypto.subtle)
+    this.#standings = new Standings(verifier)
+    this.#taking = new Taking(parts.engine, verifier, this.#standings, () => this.#now())
   }
 
   enrol(device: Device): Promise<Outcome<EnrolledDevice>> {
-    return this.#guard(() => enrol(this.#engine.db, device, this.#now()))
+    return this.#guard(() => enrol(this.#engine, device, this.#now()))
   }
 
   devices(): Promise<readonly EnrolledDevice[]> {
@@ -61,11 +81,7 @@ export class KyselyStore implements Store {
   }
 
   appendFacts(facts: readonly unknown[], options: { readonly from: FactSource }): Promise<Outcome<Appended>> {
-    return this.#guard(async () => {
-      const outcome = await appendFacts(this.#engine.db, this.#verifier, facts, options.from)
-      if (outcome.ok && outcome.value.accepted > 0) await this.#engine.wrote()
-      return outcome
-    })
+    return this.#guard(() => this.#taking.append(facts, options.from))
   }
 
   async writeOwn(drafts: readonly FactDraft[]): Promise<readonly Fact[]> {
@@ -78,6 +94,33 @@ export class KyselyStore implements Store {
 
   factsOfJob(job: string): Promise<readonly Fact[]> {
     return this.#guard(() => factsOfJob(this.#engine.db, job))
+  }
+
+  receivedOfJob(job: string): Promise<ReadonlyMap<string, string>> {
+    return this.#guard(() => receivedOfJob(this.#engine.db, job))
+  }
+
+  chainEnd(device: string): Promise<ChainHead | null> {
+    return this.#guard(async () => {
+      const row = await this.#engine.db
+        .selectFrom('devices')
+        .where('device', '=', device)
+        .select(['head_seq as seq', 'head_hash as hash'])
+        .executeTakeFirst()
+      return row ?? null
+    })
+  }
+
+  factHashOf(device: string, seq: number): Promise<string | null> {
+    return this.#guard(async () => {
+      const row = await this.#engine.db
+        .selectFrom('facts')
+        .where('device', '=', device)
+        .where('seq', '=', seq)
+        .select('hash')
+        .executeTakeFirst()
+      return row?.hash ?? null
+    })
   }
 
   jobs(): Promise<readonly JobEntry[]> {
@@ -114,11 +157,13 @@ export class KyselyStore implements Store {
   keepDocument(document: DocumentEntry): Promise<void> {
     return this.#guard(async () => {
       const { seal, job, blob, sealedAt } = document
+      const row = { seal, job, blob, sealed_at: sealedAt }
+      const digest = digestOf.document(row)
       await this.#alone((transaction) =>
         transaction
           .insertInto('documents')
-          .values({ seal, job, blob, sealed_at: sealedAt })
-          .onConflict((conflict) => conflict.column('seal').doUpdateSet({ blob }))
+          .values({ ...row, digest })
+          .onConflict((conflict) => conflict.column('seal').doUpdateSet({ ...row, digest }))
           .execute(),
       )
     })
@@ -137,6 +182,10 @@ export class KyselyStore implements Store {
     })
   }
 
+  erase(job: string, what: ToErase): Promise<Erased> {
+    return this.#guard(() => erase(this.#engine, this.#place, job, what, this.#now()))
+  }
+
   setting(name: string): Promise<string | null> {
     return this.#guard(async () => {
       const row = await this.#engine.db
@@ -150,11 +199,12 @@ export class KyselyStore implements Store {
 
   putSetting(name: string, value: string): Promise<void> {
     return this.#guard(async () => {
+      const digest = digestOf.setting({ name, value })
       await this.#alone((transaction) =>
         transaction
           .insertInto('settings')
-          .values({ name, value })
-          .onConflict((conflict) => conflict.column('name').doUpdateSet({ value }))
+          .values({ name, value, digest })
+          .onConflict((conflict) => conflict.column('name').doUpdateSet({ value, digest }))
           .execute(),
       )
     })
@@ -174,8 +224,13 @@ export class KyselyStore implements Store {
 
   #write(work: OwnWork) {
     return this.#guard(async () => {
-      const own = { device: this.device.device, sign: this.sign }
-      const outcome = await writeOwn(this.#engine.db, own, work)
+      const own = {
+        device: this.device.device,
+        sign: this.sign,
+        standings: this.#standings,
+        now: () => this.#now(),
+      }
+      const outcome = await writeOwn(this.#engine, own, work)
       if (outcome.written.length > 0) await this.#engine.wrote()
       return outcome
     })
@@ -183,7 +238,7 @@ export class KyselyStore implements Store {
 
   /** Every write is a transaction, because only those wait for other writers without blocking the thread. */
   #alone<T>(work: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
-    return this.#engine.db.transaction().execute(work)
+    return this.#engine.transact(work)
   }
 
   #entries() {

@@ -1,6 +1,13 @@
 /** @module The key of this data directory: made once, kept in one file, used without ever being exported again. */
-import { createPrivateKey, createPublicKey, generateKeyPairSync, randomUUID, webcrypto } from 'node:crypto'
-import { chmod, link, open, readFile, rm, stat } from 'node:fs/promises'
+import {
+  createPrivateKey,
+  createPublicKey,
+  generateKeyPairSync,
+  type KeyObject,
+  randomUUID,
+  webcrypto,
+} from 'node:crypto'
+import { chmod, link, open, readFile, rename, rm, stat } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { fromBase64Url, type Sign } from '@shearline/jobfile'
 import { syncFolder } from '../blobs/durable.ts'
@@ -19,7 +26,10 @@ export interface OwnKey {
 export async function openOwnKey(file: string): Promise<OwnKey> {
   let pem = await readKeyFile(file)
   if (pem === null) {
-    await makeKeyFile(file)
+    await makeFileOnce(
+      file,
+      generateKeyPairSync('ed25519').privateKey.export({ type: 'pkcs8', format: 'pem' }),
+    )
     pem = await readKeyFile(file)
   }
   try {
@@ -27,6 +37,7 @@ export async function openOwnKey(file: string): Promise<OwnKey> {
     if (key.asymmetricKeyType !== 'ed25519') throw new TypeError(`a key of type ${key.asymmetricKeyType}`)
     const publicKey = fromBase64Url(createPublicKey(key).export({ format: 'jwk' }).x ?? '')
     if (publicKey?.length !== 32) throw new TypeError('no public half')
+    await standsBeside(file, key)
     const der = key.export({ type: 'pkcs8', format: 'der' })
     const signing = await webcrypto.subtle.importKey('pkcs8', der, { name: 'Ed25519' }, false, ['sign'])
     der.fill(0)
@@ -38,10 +49,40 @@ export async function openOwnKey(file: string): Promise<OwnKey> {
     throw new StoreError(
       'key-damaged',
       `The file ${file} does not hold this device's key.`,
-      'Put the file back from a backup, or move it away: a new key is then made and this counts as a new device.',
+      'Put the file back from a backup, or move device.key and device.pub away: a new key is then made and this counts as a new device.',
       error,
     )
   }
+}
+
+/** Where the key that will take the place of `file` stands until it does. */
+function nextOf(file: string): string {
+  return `${file}.next`
+}
+
+/** The key made to take the place of the one in `file` (see `takeNextKey`), or null when none was made. */
+export async function openNextKey(file: string): Promise<OwnKey | null> {
+  const there = await stat(nextOf(file)).catch(() => null)
+  return there === null ? null : await openOwnKey(nextOf(file))
+}
+
+/** Makes the key that will take the place of the one in `file`; the same again until it has. */
+export function makeNextKey(file: string): Promise<OwnKey> {
+  return openOwnKey(nextOf(file))
+}
+
+/** Puts the next key in its place; the old one is gone then. Broken off anywhere, `file` holds one key or the other. */
+export async function takeNextKey(file: string): Promise<OwnKey> {
+  // Without a public half beside it a key is taken as it is, and its half is written anew.
+  await rm(publicHalfOf(file), { force: true })
+  await rename(nextOf(file), file)
+  await rm(publicHalfOf(nextOf(file)), { force: true })
+  await syncFolder(dirname(file))
+  return await openOwnKey(file)
+}
+
+function publicHalfOf(file: string): string {
+  return `${file.replace(/\.key$/, '')}.pub`
 }
 
 async function readKeyFile(file: string): Promise<string | null> {
@@ -56,13 +97,24 @@ async function readKeyFile(file: string): Promise<string | null> {
   }
 }
 
-/** Writes a whole key beside its place, then links it there: whoever links first has made the key. */
-async function makeKeyFile(file: string): Promise<void> {
-  const pem = generateKeyPairSync('ed25519').privateKey.export({ type: 'pkcs8', format: 'pem' })
-  const beside = join(dirname(file), `.${randomUUID()}.key`)
+/**
+ * The public half stands beside the key (`device.pub`, SPKI in PEM): a key in which a bit has flipped is another
+ * key, and would make this another device unseen. Throws when the two do not belong together.
+ */
+async function standsBeside(file: string, key: KeyObject): Promise<void> {
+  const beside = publicHalfOf(file)
+  const pem = String(createPublicKey(key).export({ type: 'spki', format: 'pem' }))
+  const found = await readFile(beside, 'utf8').catch(() => null)
+  if (found === null) await makeFileOnce(beside, pem)
+  else if (found !== pem) throw new TypeError(`a key that ${beside} does not belong to`)
+}
+
+/** Writes a whole file beside its place, then links it there: whoever links first has made it. */
+async function makeFileOnce(file: string, text: string | Buffer): Promise<void> {
+  const beside = join(dirname(file), `.${randomUUID()}.making`)
   const handle = await open(beside, 'wx', 0o600)
   try {
-    await handle.writeFile(pem)
+    await handle.writeFile(text)
     await handle.sync()
   } finally {
     await handle.close()

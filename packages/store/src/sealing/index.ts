@@ -1,20 +1,21 @@
 /** @module Sealing: the fact that counts and hashes everything before it, and the document that carries the record. */
 import { createHash, randomUUID, webcrypto } from 'node:crypto'
 import {
+  type ChainOptions,
+  composeSeal,
   type Device,
   type Fact,
   type FactDraft,
-  factHash,
-  foldJob,
+  type JobRecord,
   makeHandover,
   makeRecord,
   type Need,
   sayNeed,
-  treeHeadOfHashes,
   Verifier,
   verifyFacts,
 } from '@shearline/jobfile'
 import type { Store } from '../contract/index.ts'
+import { registerOf } from '../register/index.ts'
 import { documentFonts } from './fonts.ts'
 
 export interface SealWish {
@@ -46,9 +47,6 @@ export type SealOutcome =
   | { readonly ok: true; readonly value: Sealed }
   | { readonly ok: false; readonly refusal: SealRefusal }
 
-/** Sealing is what these ask for, so they cannot stand against it. */
-const answeredBySealing: ReadonlySet<string> = new Set(['not-sealed', 'changed-since-seal'])
-
 /** Carries a refusal out of the write transaction, so that nothing of it is kept. */
 class Refused extends Error {
   readonly refusal: SealRefusal
@@ -66,7 +64,7 @@ export async function sealJob(store: Store, job: string, wish: SealWish): Promis
   const broken = await chainBroken(store, await store.factsOfJob(job))
   let sealed: Awaited<ReturnType<Store['writeOwnAfter']>>
   try {
-    sealed = await store.writeOwnAfter(job, (facts) => [composeSeal(job, facts, wish, broken)])
+    sealed = await store.writeOwnAfter(job, (facts) => [draftSeal(job, facts, wish, broken)])
   } catch (error) {
     if (error instanceof Refused) return { ok: false, refusal: error.refusal }
     throw error
@@ -75,7 +73,7 @@ export async function sealJob(store: Store, job: string, wish: SealWish): Promis
   const seal = facts.at(-1)
   if (seal === undefined) throw new Error('a seal was composed, so it was written')
   const pdf = await makeHandover({
-    record: makeRecord(job, facts, await writersOf(store, facts)),
+    record: await recordOf(store, job, facts),
     language: String(seal.body.language),
     fonts: await documentFonts(),
     device: store.device,
@@ -89,10 +87,21 @@ export async function sealJob(store: Store, job: string, wish: SealWish): Promis
   return { ok: true, value: { document: { sha256, bytes: pdf.length }, ready: seal.body.ready === true } }
 }
 
-/** True when a signature or a link of these facts does not hold. */
+/** True when a signature or a link of these facts of one job does not hold, or a fact comes after a revocation. */
 export async function chainBroken(store: Store, facts: readonly Fact[]): Promise<boolean> {
-  const check = await verifyFacts(facts, await writersOf(store, facts), new Verifier(webcrypto.subtle))
+  const job = facts[0]?.job
+  if (job === undefined) return false
+  const devices = await writersOf(store, facts)
+  const known: ChainOptions = { received: await store.receivedOfJob(job) }
+  const register = await registerOf(store)
+  const options = register.length === 0 ? known : { ...known, register }
+  const check = await verifyFacts(facts, devices, new Verifier(webcrypto.subtle), options)
   return check.findings.some((finding) => finding.severity === 'error')
+}
+
+/** The record of a job: these facts of it, the keys of who wrote them, and the firm's register of devices. */
+export async function recordOf(store: Store, job: string, facts: readonly Fact[]): Promise<JobRecord> {
+  return makeRecord(job, facts, await writersOf(store, facts), await registerOf(store))
 }
 
 /** The devices that wrote these facts, with their keys and without what only this store knows of them. */
@@ -104,8 +113,9 @@ export async function writersOf(store: Store, facts: readonly Fact[]): Promise<r
     .map(({ device, name, publicKey }) => ({ device, name, publicKey }))
 }
 
-function composeSeal(job: string, facts: readonly Fact[], wish: SealWish, broken: boolean): FactDraft {
-  if (facts.length === 0) {
+function draftSeal(job: string, facts: readonly Fact[], wish: SealWish, broken: boolean): FactDraft {
+  const composed = composeSeal({ job, facts, chainBroken: broken, language: wish.language })
+  if (composed === null) {
     throw new Refused({
       code: 'unknown-job',
       what: `There is no job "${job}" here.`,
@@ -114,12 +124,8 @@ function composeSeal(job: string, facts: readonly Fact[], wish: SealWish, broken
       open: [],
     })
   }
-  const state = foldJob(job, facts, { chainBroken: broken })
-  const needs = state.tumblers
-    .flatMap((tumbler) => tumbler.needs)
-    .filter((need) => !answeredBySealing.has(need.code))
-  const ready = needs.length === 0
-  if (!ready && wish.evenIfNotReady !== true) {
+  const { body, needs, after } = composed
+  if (needs.length > 0 && wish.evenIfNotReady !== true) {
     throw new Refused({
       code: 'not-in-line',
       what: `The job is not in line: ${needs.length} ${needs.length === 1 ? 'thing is' : 'things are'} open.`,
@@ -129,20 +135,14 @@ function composeSeal(job: string, facts: readonly Fact[], wish: SealWish, broken
     })
   }
   // The seal must come last in fold order, also when a tablet's clock runs ahead of this one.
-  const last = Date.parse(facts.at(-1)?.at ?? '')
+  const last = Date.parse(after)
   return {
     id: randomUUID(),
     job,
     at: new Date(Number.isNaN(last) ? wish.now : Math.max(wish.now, last + 1)).toISOString(),
     by: wish.by,
     kind: 'document-sealed',
-    body: {
-      count: facts.length,
-      root: treeHeadOfHashes(facts.map(factHash)),
-      language: wish.language ?? state.opened?.language ?? 'en',
-      ready,
-      open: [...new Set(needs.map((need) => need.code))],
-    },
+    body: { ...body },
   }
 }
 

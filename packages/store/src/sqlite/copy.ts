@@ -30,8 +30,8 @@ export async function copyDatabase(from: string, to: string): Promise<void> {
   }
 }
 
-/** Leaves the copy without a write-ahead log beside it, and makes sure SQLite finds it sound. */
-function settle(file: string): void {
+/** Leaves a copy without a write-ahead log beside it, and makes sure SQLite finds it sound. */
+export function settle(file: string): void {
   const copy = new Database(file)
   try {
     copy.pragma('journal_mode = DELETE')
@@ -47,7 +47,8 @@ function settle(file: string): void {
   }
 }
 
-async function syncFile(file: string): Promise<void> {
+/** Makes sure that the bytes of a file are on the disk. */
+export async function syncFile(file: string): Promise<void> {
   const handle = await open(file, 'r+')
   try {
     await handle.sync()

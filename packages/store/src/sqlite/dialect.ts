@@ -54,7 +54,7 @@ class SharedSqliteDriver extends SqliteDriver {
   readonly #lockWaitMilliseconds: number
 
   constructor(database: Database.Database, lockWaitMilliseconds: number) {
-    super({ database })
+    super({ database: new PreparedOnce(database) })
     this.#database = database
     this.#lockWaitMilliseconds = lockWaitMilliseconds
   }
@@ -63,13 +63,13 @@ class SharedSqliteDriver extends SqliteDriver {
     const until = performance.now() + this.#lockWaitMilliseconds
     for (;;) {
       try {
-        this.#database.pragma('busy_timeout = 0')
+        this.#database.exec('pragma busy_timeout = 0')
         await connection.executeQuery(CompiledQuery.raw('begin immediate'))
         return
       } catch (error) {
         if (!isBusy(error) || performance.now() >= until) throw error
       } finally {
-        this.#database.pragma(`busy_timeout = ${statementWaitMilliseconds}`)
+        this.#database.exec(`pragma busy_timeout = ${statementWaitMilliseconds}`)
       }
       // Uneven pauses, so that two writers do not keep meeting at the same moment.
       await pause(1 + Math.random() * 4)
@@ -82,6 +82,33 @@ class SharedSqliteDriver extends SqliteDriver {
   }
 }
 
+/** Statements kept ready; far more than the store has, so that only lists of uneven length push others out. */
+const keptStatements = 200
+
+/** Prepares each text once: preparing costs as much as running a small statement. */
+class PreparedOnce {
+  readonly #database: Database.Database
+  readonly #ready = new Map<string, Database.Statement<unknown[]>>()
+
+  constructor(database: Database.Database) {
+    this.#database = database
+  }
+
+  prepare(text: string): Database.Statement<unknown[]> {
+    const ready = this.#ready.get(text)
+    if (ready !== undefined) return ready
+    const statement = this.#database.prepare<unknown[]>(text)
+    if (this.#ready.size >= keptStatements) this.#ready.clear()
+    this.#ready.set(text, statement)
+    return statement
+  }
+
+  close(): void {
+    this.#ready.clear()
+    this.#database.close()
+  }
+}
+
 /** SQLite can undo table changes; saying so lets all pending migrations stand in one transaction. */
 class TransactionalDdlAdapter extends SqliteAdapter {
   override get supportsTransactionalDdl(): boolean {
@@ -91,5 +118,7 @@ class TransactionalDdlAdapter extends SqliteAdapter {
 
 /** In SQLite an integer primary key is the row's own number and counts up while nothing is deleted. */
 export const sqliteTables: TableDialect = {
+  text: 'text',
+  bytes: 'blob',
   addCounter: (table, column) => table.addColumn(column, 'integer', (definition) => definition.primaryKey()),
 }

@@ -1,10 +1,12 @@
 import { mkdir } from 'node:fs/promises'
 import { join } from 'node:path'
 import Database from 'better-sqlite3'
-import { Kysely, sql } from 'kysely'
-import { type Migration, Migrator } from 'kysely/migration'
+import { Kysely } from 'kysely'
+import type { Migration } from 'kysely/migration'
 import type { Engine } from '../contract/engine.ts'
 import { StoreError } from '../contract/index.ts'
+import { selectHeads } from '../kept/rows.ts'
+import { migrate } from '../tables/migrate.ts'
 import { migrations } from '../tables/migrations.ts'
 import type { Tables } from '../tables/tables.ts'
 import { Arrivals } from './arrivals.ts'
@@ -40,9 +42,16 @@ export async function openSqlite(options: SqliteOptions): Promise<Engine> {
       'fullfsync = ON',
       'foreign_keys = ON',
       'trusted_schema = OFF',
+      // What is deleted is overwritten with zeros in its page (https://www.sqlite.org/pragma.html#pragma_secure_delete).
+      'secure_delete = ON',
     ])
       database.pragma(setting)
-    await migrate(db, options)
+    await migrate(db, {
+      known: options.migrations ?? migrations(sqliteTables),
+      // A transaction here is the only writer from its first statement on.
+      lock: async () => {},
+      copyFirst: (next) => copyBefore(options, next),
+    })
   } catch (error) {
     database.close()
     throw error
@@ -51,7 +60,13 @@ export async function openSqlite(options: SqliteOptions): Promise<Engine> {
   return {
     db,
     explain: (error) => explainTrouble(error, file),
+    transact: (work) => db.transaction().execute(work),
+    holdJobs: async () => {},
+    // The transaction is the only writer from its first statement on, so reading is enough.
+    lockHeads: (transaction, devices) => selectHeads(transaction, devices).execute(),
+    announce: async () => {},
     wrote: () => arrivals.wrote(),
+    forget: async () => forget(database),
     watch: (listener) => arrivals.watch(listener),
     backupTo: (to) => copyDatabase(file, to),
     close: async () => {
@@ -61,41 +76,23 @@ export async function openSqlite(options: SqliteOptions): Promise<Engine> {
   }
 }
 
-/** Runs pending migrations in one transaction; a database that has content is copied first, under the same lock. */
-async function migrate(db: Kysely<Tables>, options: SqliteOptions): Promise<void> {
-  const known = options.migrations ?? migrations(sqliteTables)
-  const provider = { getMigrations: async () => known }
-  const standing = await new Migrator({ db, provider }).getMigrations()
-  if (standing.some(done)) await refuseNewer(db, Object.keys(known))
-  if (standing.every(done)) return
-  await db.transaction().execute(async (transaction) => {
-    const migrator = new Migrator({ db: transaction, provider })
-    const now = await migrator.getMigrations()
-    const next = now.find((migration) => !done(migration))
-    // Another process may have migrated while this one waited for the lock.
-    if (next === undefined) return
-    if (now.some(done)) {
-      await mkdir(options.backups, { recursive: true, mode: 0o700 })
-      const stamp = new Date(options.clock()).toISOString().replace(/[-:.]/g, '')
-      await copyDatabase(options.file, join(options.backups, `before-${next.name}-${stamp}.sqlite`))
-    }
-    const { error } = await migrator.migrateToLatest()
-    if (error !== undefined) throw error
-  })
-}
-
-function done(migration: { readonly executedAt?: Date | undefined }): boolean {
-  return migration.executedAt !== undefined
-}
-
-/** A database that a newer version has migrated must not be written by an older one. */
-async function refuseNewer(db: Kysely<Tables>, known: readonly string[]): Promise<void> {
-  const { rows } = await sql<{ name: string }>`select name from kysely_migration`.execute(db)
-  const strange = rows.find((row) => !known.includes(row.name))
-  if (strange === undefined) return
+/**
+ * Writes the whole database anew and empties the write-ahead log: moved rows leave copies of themselves in the slack
+ * of their pages, and the log holds earlier versions of pages. A disk may keep what it was told to overwrite.
+ */
+function forget(database: Database.Database): void {
+  database.exec('vacuum')
+  const [{ busy } = { busy: 0 }] = database.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[]
+  if (busy === 0) return
   throw new StoreError(
-    'newer-database',
-    `The database was last used by a newer version of Shearline (it knows "${strange.name}").`,
-    'Update Shearline on this computer. The database was not touched.',
+    'locked',
+    'The content is deleted, but another program reads the database, so earlier versions still stand in its log.',
+    'Delete once more when no other program reads it; that also records the proof.',
   )
+}
+
+async function copyBefore(options: SqliteOptions, next: string): Promise<void> {
+  await mkdir(options.backups, { recursive: true, mode: 0o700 })
+  const stamp = new Date(options.clock()).toISOString().replace(/[-:.]/g, '')
+  await copyDatabase(options.file, join(options.backups, `before-${next}-${stamp}.sqlite`))
 }

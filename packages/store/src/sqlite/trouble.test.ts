@@ -112,7 +112,7 @@ describe('migrations', () => {
   const file = () => join(data, 'test.sqlite')
   const backups = () => join(data, 'backups')
   const first = migrations(sqliteTables)
-  const second = { ...first, '0002-test': { up: (db: Kysely<unknown>) => addColumn(db) } }
+  const second = { ...first, '0009-test': { up: (db: Kysely<unknown>) => addColumn(db) } }
   let opened = 0
   const open = (known: typeof first) =>
     openSqlite({
@@ -128,15 +128,15 @@ describe('migrations', () => {
 
   test('STO-25 a database with content is copied before it is migrated, an empty one is not', async () => {
     const engine = await open(first)
-    await sql`insert into settings (name, value) values ('kept', 'yes')`.execute(engine.db)
+    await sql`insert into settings (name, value, digest) values ('kept', 'yes', '')`.execute(engine.db)
     await engine.close()
     await expect(readdir(backups())).rejects.toThrow('ENOENT')
 
     await (await open(second)).close()
     const names = await readdir(backups())
-    expect(names).toEqual([expect.stringMatching(/^before-0002-test-20261125T00000000\dZ\.sqlite$/)])
+    expect(names).toEqual([expect.stringMatching(/^before-0009-test-20261125T00000000\dZ\.sqlite$/)])
     const copy = new Database(join(backups(), names[0] ?? ''), { readonly: true })
-    expect(copy.prepare('select * from settings').all()).toEqual([{ name: 'kept', value: 'yes' }])
+    expect(copy.prepare('select * from settings').all()).toEqual([{ name: 'kept', value: 'yes', digest: '' }])
     copy.close()
     await (await open(second)).close()
     expect(await readdir(backups())).toHaveLength(1)
@@ -153,12 +153,17 @@ describe('migrations', () => {
     await (await open(first)).close()
     const failing = {
       ...second,
-      '0003-fails': { up: async (db: Kysely<unknown>) => void (await sql`drop table nowhere`.execute(db)) },
+      '0010-fails': { up: async (db: Kysely<unknown>) => void (await sql`drop table nowhere`.execute(db)) },
     }
     await expect(open(failing)).rejects.toThrow('nowhere')
     const engine = await open(second)
     const { rows } = await sql`select name from kysely_migration order by name`.execute(engine.db)
-    expect(rows).toEqual([{ name: '0001-facts-and-blobs' }, { name: '0002-test' }])
+    expect(rows).toEqual([
+      { name: '0001-facts-and-blobs' },
+      { name: '0002-digests-and-parts' },
+      { name: '0003-receipts-and-erasures' },
+      { name: '0009-test' },
+    ])
     await engine.close()
   })
 

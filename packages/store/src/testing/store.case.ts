@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, describe } from 'vitest'
 import { bytesCase } from './bytes.case.ts'
 import { OtherDevice } from './devices.ts'
+import { erasingCase } from './erasing.case.ts'
 import { keepingCase } from './keeping.case.ts'
+import { registerCase } from './register.case.ts'
 import { takingCase } from './taking.case.ts'
 import { type Place, UnderTest } from './under-test.ts'
 
@@ -22,5 +24,7 @@ export function storeCase(name: string, make: () => Promise<Place>): void {
     takingCase(on)
     keepingCase(on)
     bytesCase(on)
+    erasingCase(on)
+    registerCase(on)
   })
 }
