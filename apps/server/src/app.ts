@@ -1,4 +1,6 @@
 import { readFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Store } from '@shearline/store'
 import { Hono } from 'hono'
@@ -11,6 +13,8 @@ import { answerThrown, unknownPath } from './problem/index.ts'
 
 export interface AppOptions {
   readonly store: Store
+  /** The data directory: what arrives in parts is gathered in it. A temporary folder when left out. */
+  readonly data?: string
   /** Folder of the built bench; that of this project when left out. */
   readonly benchFolder?: string
   /** The present instant, milliseconds since 1970 UTC. */
@@ -37,6 +41,7 @@ export function createApp(options: AppOptions): Hono {
       clock: options.clock ?? Date.now,
       version,
       maxBlobBytes: options.maxBlobBytes ?? 8 * 1024 ** 3,
+      partsFolder: join(options.data ?? tmpdir(), 'parts'),
     }),
   )
   serveBench(app, options.benchFolder ?? fileURLToPath(new URL('../../bench/dist', import.meta.url)))

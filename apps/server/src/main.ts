@@ -1,4 +1,4 @@
-/** @module Starts the server of one person as a process of its own: `--data FOLDER --port N [--demo]`. */
+/** @module Starts the server of one person as a process of its own: `--data FOLDER --port N [--database URL] [--demo]`. */
 import { parseArgs } from 'node:util'
 import { StoreError } from '@shearline/store'
 import { seedDemo } from './demo/index.ts'
@@ -10,6 +10,8 @@ try {
       data: { type: 'string' },
       port: { type: 'string', default: '4077' },
       demo: { type: 'boolean', default: false },
+      database: { type: 'string', default: process.env.SHEARLINE_DATABASE ?? '' },
+      'dump-made': { type: 'boolean', default: false },
     },
   })
   const port = Number(values.port)
@@ -20,7 +22,11 @@ try {
       'Give a whole number from 0 to 65535.',
     )
   }
-  const running = await serve({ data: values.data ?? '.shearline', port })
+  const running = await serve({
+    data: values.data ?? '.shearline',
+    port,
+    ...(values.database === '' ? {} : { database: values.database, dumpMade: values['dump-made'] }),
+  })
   if (values.demo && (await seedDemo(running.store, Date.now()))) {
     console.log('This data folder was empty: three invented jobs were put into it.')
   }

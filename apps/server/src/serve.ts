@@ -9,6 +9,10 @@ import { Problem } from './problem/index.ts'
 export interface ServeOptions extends Omit<AppOptions, 'store'> {
   /** The data directory; made on first use. */
   readonly data: string
+  /** PostgreSQL of a firm; without it the record is an SQLite file in the data directory. */
+  readonly database?: string
+  /** True when a dump of that database was made by hand. */
+  readonly dumpMade?: boolean
   /** A loopback address; 127.0.0.1 when left out. */
   readonly host?: string
   /** 0 takes any free port. */
@@ -57,10 +61,12 @@ export async function serve(options: ServeOptions): Promise<Running> {
       'Leave the host out, or use 127.0.0.1.',
     )
   }
-  const store = await openStore(
-    options.data,
-    options.deviceName === undefined ? {} : { deviceName: options.deviceName },
-  )
+  const { deviceName, database, dumpMade } = options
+  const store = await openStore(options.data, {
+    ...(deviceName === undefined ? {} : { deviceName }),
+    ...(database === undefined ? {} : { database }),
+    ...(dumpMade === undefined ? {} : { dumpMade }),
+  })
   const app = createApp({ ...options, store })
   // A request whose address cannot even be read (no host, or none that is one) never reaches the app.
   const listener = getRequestListener(app.fetch, { errorHandler: unreadable })

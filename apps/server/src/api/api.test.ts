@@ -223,6 +223,7 @@ describe('the OpenAPI document', () => {
     expect(body.openapi).toBe('3.1.0')
     expect(Object.keys(body.paths).sort()).toEqual([
       '/api/blobs/{sha256}',
+      '/api/blobs/{sha256}/parts',
       '/api/devices',
       '/api/events',
       '/api/facts',
@@ -233,6 +234,7 @@ describe('the OpenAPI document', () => {
       '/api/jobs/{job}/facts',
       '/api/jobs/{job}/record',
       '/api/jobs/{job}/seal',
+      '/api/marks',
     ])
     expect(Object.keys(body.components.schemas).sort()).toEqual([
       'Device',

@@ -5,12 +5,10 @@ import { sha256Hex } from '@shearline/jobfile'
 import { bytesPolicy } from '../local/headers.ts'
 import { take } from '../problem/index.ts'
 import { address, json, problems } from './describe.ts'
+import { mediaTypeOf } from './media-type.ts'
 import type { ApiParts } from './parts.ts'
 import { problemSchema, sha256Param } from './schemas.ts'
 import { streamBlob } from './stream.ts'
-
-/** A media type with its parameters (RFC 9110, 8.3.1); what does not look like one is just bytes. */
-const mediaType = /^[\w!#$&^.+-]+\/[\w!#$&^.+-]+(\s*;\s*[\w!#$&^.+-]+=("[^"\\]*"|[\w!#$&^.+-]+))*$/
 
 /** Recordings and photos, kept by their content. */
 export function blobRoutes({ store, maxBlobBytes }: ApiParts) {
@@ -30,8 +28,7 @@ export function blobRoutes({ store, maxBlobBytes }: ApiParts) {
       }),
       handler: async (c) => {
         const { sha256 } = c.req.valid('param')
-        const told = c.req.header('content-type') ?? ''
-        const type = mediaType.test(told) ? told : 'application/octet-stream'
+        const type = mediaTypeOf(c.req.header('content-type'))
         const body = c.req.raw.body as NodeReadableStream<Uint8Array> | null
         const bytes = body === null ? Readable.from([]) : Readable.fromWeb(body)
         const kept = take(await store.putBlob(sha256, type, bytes, { maxBytes: maxBlobBytes }))

@@ -1,4 +1,5 @@
 import { createRoute, z } from '@hono/zod-openapi'
+import { enrolDevice } from '@shearline/store'
 import { describe } from '../board/index.ts'
 import { take } from '../problem/index.ts'
 import { address, json, jsonBody, problems } from './describe.ts'
@@ -6,7 +7,7 @@ import type { ApiParts } from './parts.ts'
 import { deviceSchema } from './schemas.ts'
 
 /** Health of the server and the devices it knows. */
-export function deviceRoutes({ store, version }: ApiParts) {
+export function deviceRoutes({ store, version, clock }: ApiParts) {
   return [
     address({
       route: createRoute({
@@ -36,7 +37,7 @@ export function deviceRoutes({ store, version }: ApiParts) {
       route: createRoute({
         method: 'post',
         path: '/api/devices',
-        summary: 'Enrols a device; the same device again changes nothing.',
+        summary: 'Enrols a device and writes so into the register; the same device again changes nothing.',
         request: { body: jsonBody(deviceSchema) },
         responses: {
           200: json(z.object({ device: deviceSchema }), 'The device as it is kept.'),
@@ -44,7 +45,9 @@ export function deviceRoutes({ store, version }: ApiParts) {
         },
       }),
       handler: async (c) => {
-        const enrolled = take(await store.enrol(c.req.valid('json')))
+        const enrolled = take(
+          await enrolDevice(store, c.req.valid('json'), { by: store.device.name, now: clock() }),
+        )
         return c.json({ device: describe(enrolled) }, 200)
       },
     }),

@@ -3,9 +3,12 @@ import { createRoute, OpenAPIHono, z } from '@hono/zod-openapi'
 import { methodNotAllowed } from 'hono/method-not-allowed'
 import { liveJobs } from '../live/index.ts'
 import { Problem, wrongForm } from '../problem/index.ts'
+import { arrivingRoutes } from './arriving.ts'
 import { blobRoutes } from './blobs.ts'
 import { address, problems } from './describe.ts'
 import { deviceRoutes } from './devices.ts'
+import { documentRoutes } from './documents.ts'
+import { factRoutes } from './facts.ts'
 import { jobRoutes } from './jobs.ts'
 import type { ApiParts } from './parts.ts'
 
@@ -43,8 +46,11 @@ export function createApi(parts: ApiParts) {
   })
   return api.openapiRoutes([
     ...deviceRoutes(parts),
+    ...factRoutes(parts),
     ...jobRoutes(parts),
+    ...documentRoutes(parts),
     ...blobRoutes(parts),
+    ...arrivingRoutes(parts),
     address({
       route: createRoute({
         method: 'get',

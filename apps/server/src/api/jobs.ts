@@ -1,9 +1,6 @@
 import { createRoute, z } from '@hono/zod-openapi'
-import { makeRecord, recordText, sha256Hex } from '@shearline/jobfile'
-import { writersOf } from '@shearline/store'
-import { bodyLimit } from 'hono/body-limit'
-import { documentPolicy } from '../local/headers.ts'
-import { Problem, take } from '../problem/index.ts'
+import { recordText, sha256Hex } from '@shearline/jobfile'
+import { recordOf, writersOf } from '@shearline/store'
 import { seal, unknownJob } from '../seal/index.ts'
 import { address, json, jsonBody, problems } from './describe.ts'
 import type { ApiParts } from './parts.ts'
@@ -17,14 +14,10 @@ import {
   stateSchema,
   summarySchema,
 } from './schemas.ts'
-import { streamBlob } from './stream.ts'
-
-/** Bytes of facts in one request; a device sends a long chain in several. */
-const maxFactsBytes = 32 * 1024 * 1024
 
 const unknown = json(problemSchema, 'No fact of this job is here.')
 
-/** Facts coming in, jobs folded from them, and sealing. */
+/** Jobs folded from their facts, their records, and sealing. */
 export function jobRoutes(parts: ApiParts) {
   const { store, board, clock } = parts
 
@@ -35,34 +28,6 @@ export function jobRoutes(parts: ApiParts) {
   }
 
   return [
-    address({
-      route: createRoute({
-        method: 'post',
-        path: '/api/facts',
-        summary: 'Appends facts a device signed, all or none; the same facts again change nothing.',
-        middleware: bodyLimit({
-          maxSize: maxFactsBytes,
-          onError: () => {
-            throw new Problem(413, 'too-large', {
-              what: `A request may carry ${maxFactsBytes} bytes of facts.`,
-              doNext: 'Send the facts in several requests, in order.',
-            })
-          },
-        }),
-        request: { body: jsonBody(z.object({ facts: z.array(factSchema) })) },
-        responses: {
-          200: json(
-            z.object({ accepted: z.number().int(), already: z.number().int() }),
-            'How many were new, and how many were here before.',
-          ),
-          409: json(problemSchema, 'A fork, a gap or a broken link in the chain of the device.'),
-          413: json(problemSchema, 'Too many bytes in one request.'),
-          ...problems,
-        },
-      }),
-      handler: async (c) =>
-        c.json(take(await store.appendFacts(c.req.valid('json').facts, { from: 'device' })), 200),
-    }),
     address({
       route: createRoute({
         method: 'get',
@@ -114,8 +79,8 @@ export function jobRoutes(parts: ApiParts) {
       }),
       handler: async (c) => {
         const { job } = c.req.valid('param')
-        const { facts, devices } = await factsOf(job)
-        const text = recordText(makeRecord(job, facts, devices))
+        const { facts } = await factsOf(job)
+        const text = recordText(await recordOf(store, job, facts))
         return new Response(text, { headers: { 'Content-Type': 'application/json' } }) as never
       },
     }),
@@ -150,37 +115,6 @@ export function jobRoutes(parts: ApiParts) {
       handler: async (c) => {
         const wish = { ...c.req.valid('json'), now: clock() }
         return c.json(await seal(store, c.req.valid('param').job, wish), 200)
-      },
-    }),
-    address({
-      route: createRoute({
-        method: 'get',
-        path: '/api/jobs/{job}/document',
-        summary: 'The document of the latest seal of a job.',
-        request: { params: jobParam },
-        responses: {
-          200: { description: 'The PDF.', content: { 'application/pdf': { schema: z.string() } } },
-          404: json(problemSchema, 'The job is unknown or has no document.'),
-          ...problems,
-        },
-      }),
-      handler: async (c) => {
-        const { job } = c.req.valid('param')
-        const document = await store.documentOf(job)
-        if (document !== null) {
-          return await streamBlob(c, store, document.blob, {
-            'Content-Type': 'application/pdf',
-            'Content-Disposition': `inline; filename="${job}.pdf"`,
-            'Content-Security-Policy': documentPolicy,
-            'X-Frame-Options': 'SAMEORIGIN',
-          })
-        }
-        if ((await store.jobEntry(job)) === null) throw unknownJob(job)
-        throw new Problem(404, 'no-document', {
-          what: 'This job has no sealed document.',
-          where: job,
-          doNext: 'Seal the job first.',
-        })
       },
     }),
   ] as const

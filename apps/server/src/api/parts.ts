@@ -10,4 +10,6 @@ export interface ApiParts {
   readonly clock: () => number
   /** Largest blob that is accepted, bytes. */
   readonly maxBlobBytes: number
+  /** Folder for the bytes of blobs that are still arriving. */
+  readonly partsFolder: string
 }

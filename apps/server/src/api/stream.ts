@@ -20,7 +20,8 @@ export async function streamBlob(
   })
 }
 
-function unknownBlob(sha256: string): Problem {
+/** For bytes that are not here. */
+export function unknownBlob(sha256: string): Problem {
   return new Problem(404, 'unknown-blob', {
     what: 'These bytes are not here.',
     where: sha256,

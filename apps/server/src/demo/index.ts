@@ -65,6 +65,8 @@ async function importScan(
     finding: intake.finding,
   })
   decoding.push(bytes)
+  // Messages wait for evidence until the recording is over: nothing is kept before that.
+  const decoded = decoding.end()
   const text = new TextEncoder().encode(kept.join(''))
   const hash = (data: Uint8Array) => createHash('sha256').update(data).digest('hex')
   const file = {
@@ -73,7 +75,7 @@ async function importScan(
     sha256: hash(bytes),
     keptSha256: hash(text),
   }
-  const result = intake.finish(decoding.end(), file)
+  const result = intake.finish(decoded, file)
   await store.putBlob(file.keptSha256, 'application/x-ndjson', once(text))
   const at = new Date(instant).toISOString()
   const units: FactDraft[] = demoUnits.map(({ response, role }) => ({

@@ -12,6 +12,9 @@ export const problemCodes = [
   'unknown-job',
   'unknown-blob',
   'no-document',
+  'document-differs',
+  'wrong-offset',
+  'line-broken',
   'not-in-line',
   'handover-failed',
   'bench-not-built',
@@ -20,6 +23,7 @@ export const problemCodes = [
   'unknown-device',
   'device-key-mismatch',
   'signature-wrong',
+  'device-revoked',
   'fork',
   'gap',
   'link-broken',
@@ -35,6 +39,12 @@ export const problemCodes = [
   'file-exists',
   'key-damaged',
   'own-chain-behind',
+  'own-device-revoked',
+  'unreachable',
+  'dump-needed',
+  'no-record',
+  'not-empty',
+  'backup-broken',
   'closed',
 ] as const satisfies readonly (RefusalCode | StoreErrorCode | (string & {}))[]
 
@@ -77,6 +87,7 @@ const refusalStatus: Readonly<Record<RefusalCode, ProblemStatus>> = {
   'unknown-device': 422,
   'device-key-mismatch': 422,
   'signature-wrong': 422,
+  'device-revoked': 403,
   fork: 409,
   gap: 409,
   'link-broken': 409,
@@ -97,6 +108,12 @@ const storeErrorStatus: Readonly<Record<StoreErrorCode, ProblemStatus>> = {
   'file-exists': 500,
   'key-damaged': 500,
   'own-chain-behind': 500,
+  'own-device-revoked': 500,
+  unreachable: 503,
+  'dump-needed': 500,
+  'no-record': 500,
+  'not-empty': 500,
+  'backup-broken': 500,
 }
 
 export { refusalStatus, storeErrorStatus }

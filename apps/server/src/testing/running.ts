@@ -100,11 +100,12 @@ export class Tablet {
     return new Tablet(describeDevice(raw, name), pair.privateKey)
   }
 
+  readonly sign = async (data: Uint8Array<ArrayBuffer>): Promise<Uint8Array> =>
+    new Uint8Array(await webcrypto.subtle.sign('Ed25519', this.#key, data))
+
   async write(draft: Pick<FactDraft, 'job' | 'kind' | 'body'> & { readonly at?: string }): Promise<Fact> {
     const full = { id: randomUUID(), at: '2026-11-25T09:00:00.000Z', by: 'Robin', ...draft }
-    const { fact, head } = await writeFact(full, this.device.device, this.head, async (data) => {
-      return new Uint8Array(await webcrypto.subtle.sign('Ed25519', this.#key, data))
-    })
+    const { fact, head } = await writeFact(full, this.device.device, this.head, this.sign)
     this.head = head
     return fact
   }
