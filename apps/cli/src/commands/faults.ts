@@ -1,8 +1,17 @@
 import { type IntakeFact, type IntakeResult, RecordingIntake, workEventsOf } from '@shearline/jobfile'
-import { compareScans, type FaultComparison, type Scan, type ScanPhase } from '@shearline/keywork'
+import {
+  compareScans,
+  complaints,
+  type FaultComparison,
+  leastCauses,
+  type Scan,
+  type ScanPhase,
+  unitsOfReport,
+} from '@shearline/keywork'
 import type { Command } from 'commander'
 import { paint, print, printJson } from '../output/answer.ts'
 import { readRecording } from '../output/recording.ts'
+import { scanReportOf } from '../output/scan-report.ts'
 
 type Flags = { readonly [P in ScanPhase]?: string } & { readonly recording?: string; readonly json?: boolean }
 
@@ -13,10 +22,13 @@ export function addFaults(program: Command): void {
   program
     .command('faults')
     .description('Compare fault scans: what was there before, what the work raised, what is new')
-    .requiredOption('--before <file>', 'recording with the scan before the work')
-    .requiredOption('--after <file>', 'recording with the scan after the work')
-    .option('--cleared <file>', 'recording with the scan after clearing')
-    .option('--cycled <file>', 'recording with the scan after an ignition cycle')
+    .requiredOption(
+      '--before <file>',
+      'the scan before the work: a recording, or a report as text, CSV, JSON or PDF',
+    )
+    .requiredOption('--after <file>', 'the scan after the work')
+    .option('--cleared <file>', 'the scan after clearing')
+    .option('--cycled <file>', 'the scan after an ignition cycle')
     .option('--recording <file>', 'recording of the work itself: resets, silence, low supply')
     .option('--json', 'one JSON object')
     .action(async (flags: Flags) => {
@@ -25,6 +37,11 @@ export function addFaults(program: Command): void {
       for (const phase of phases) {
         const file = flags[phase]
         if (file === undefined) continue
+        const report = await scanReportOf(file)
+        if (report !== null) {
+          scans.push({ phase, units: unitsOfReport(report) })
+          continue
+        }
         const intake = await takeIn(file)
         scans.push(...intake.facts(phase).flatMap(scanOf))
         if (phase !== 'before') events.push(...workEventsOf(intake.recording))
@@ -36,9 +53,15 @@ export function addFaults(program: Command): void {
         printJson({
           faults: comparison.faults.map(answer),
           unitsRead: comparison.unitsRead,
+          causes: leastCauses(comparison, { events }),
+          complaints: complaints(comparison),
           findings: comparison.findings,
         })
-      else printFaults(comparison)
+      else {
+        printFaults(comparison)
+        for (const { event, explains } of leastCauses(comparison, { events }).causes)
+          print(`${event.evidence} explains ${explains.length} of them`)
+      }
     })
 }
 

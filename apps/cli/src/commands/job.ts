@@ -1,16 +1,19 @@
 import { randomUUID } from 'node:crypto'
 import { createWriteStream } from 'node:fs'
 import { pipeline } from 'node:stream/promises'
-import { FactRefused, foldJob, isKnownKind, makeRecord, recordText, summarise } from '@shearline/jobfile'
-import { sealJob, writersOf } from '@shearline/store'
+import { FactRefused, foldJob, isKnownKind, recordText, summarise } from '@shearline/jobfile'
+import { recordOf, sealJob } from '@shearline/store'
 import { type Command, Option } from 'commander'
 import { type DataFlags, whoRecords, withStore } from '../job/data.ts'
 import { importRecording } from '../job/import.ts'
 import { printJob } from '../job/show.ts'
 import { CouldNot, exit, paint, print, printJson, say } from '../output/answer.ts'
 import { jsonOf } from '../output/input.ts'
+import { recordingKeeper } from '../vault/recording.ts'
+import { type BundleFlags, exportBundle } from './bundle.ts'
 
 type Flags = DataFlags & { readonly json?: boolean }
+type ImportFlags = Flags & { as?: (typeof phases)[number]; keepSealed?: boolean }
 
 const phases = ['before', 'after', 'cleared', 'cycled'] as const
 
@@ -55,9 +58,8 @@ export function addJob(program: Command): void {
     .argument('<job>')
     .argument('<file>', 'the recording; - for standard input')
     .addOption(new Option('--as <scan>', 'which scan it is').choices(phases))
-    .action((id: string, file: string, flags: Flags & { as?: (typeof phases)[number] }) =>
-      importFile(id, file, flags),
-    )
+    .option('--keep-sealed', 'keep the file itself too, sealed to the recipients of the vault')
+    .action((id: string, file: string, flags: ImportFlags) => importFile(id, file, flags))
   verb('show', 'Show a job: tumblers and next step')
     .argument('<job>')
     .action((id: string, flags: Flags) => show(id, flags))
@@ -69,9 +71,13 @@ export function addJob(program: Command): void {
     .action((id: string, flags: Flags & { out: string; language?: string; evenIfNotReady?: boolean }) =>
       seal(id, flags),
     )
-  verb('export', 'Write the signed record of a job as JSON')
+  verb('export', 'Write the signed record of a job as JSON, or all of it as a bundle')
     .argument('<job>')
-    .action((id: string, flags: Flags) => exportRecord(id, flags))
+    .option('--bundle <file>', 'write a zip that a stranger can check with openssl and sha256sum')
+    .option('--with-secrets', 'put sealed vehicle secrets into the bundle, still sealed')
+    .action((id: string, flags: BundleFlags) =>
+      flags.bundle === undefined ? exportRecord(id, flags) : exportBundle(id, flags.bundle, flags),
+    )
 }
 
 function list(flags: Flags): Promise<void> {
@@ -120,16 +126,24 @@ function record(
   })
 }
 
-function importFile(
-  job: string,
-  file: string,
-  flags: Flags & { as?: (typeof phases)[number] },
-): Promise<void> {
+function importFile(job: string, file: string, flags: ImportFlags): Promise<void> {
   return withStore(flags, async (store) => {
+    // Who could open it is asked first: a recording must not be half taken in.
+    const keep = flags.keepSealed === true ? await recordingKeeper(store, file) : null
     const { intake, facts } = await importRecording(store, job, file, flags.as ?? null, whoRecords(flags))
     const { recording, vins, notVins, scannedUnits, faults } = intake
+    const sealed = await keep?.(job, whoRecords(flags))
     if (flags.json === true) {
-      printJson({ job, recording, vins, notVins, scannedUnits, faults, facts: facts.map((fact) => fact.id) })
+      const written = {
+        job,
+        recording,
+        vins,
+        notVins,
+        scannedUnits,
+        faults,
+        facts: facts.map((fact) => fact.id),
+      }
+      printJson(sealed === undefined ? written : { ...written, sealed })
       return
     }
     print(
@@ -143,6 +157,7 @@ function importFile(
         ? 'Kept without a scan.'
         : `Scan ${flags.as}: ${scannedUnits} units read, ${faults} faults.`,
     )
+    if (sealed !== undefined) print(`The file itself is kept sealed as ${sealed}.`)
   })
 }
 
@@ -199,6 +214,6 @@ function exportRecord(job: string, flags: Flags): Promise<void> {
     const facts = await store.factsOfJob(job)
     if (facts.length === 0)
       throw new CouldNot(`There is no job "${job}".`, 'List them with: shearline job list.')
-    print(recordText(makeRecord(job, facts, await writersOf(store, facts))))
+    print(recordText(await recordOf(store, job, facts)))
   })
 }

@@ -1,7 +1,14 @@
-import { parsePlan, type Rehearsal, rehearse } from '@shearline/keywork'
+import { isExtended, parsePlan, type Rehearsal, rehearse, rehearseSession } from '@shearline/keywork'
 import { type Command, Option } from 'commander'
-import { CouldNot, paint, print, printJson, say } from '../output/answer.ts'
+import { CouldNot, print, printJson, say } from '../output/answer.ts'
 import { jsonOf } from '../output/input.ts'
+import { printInterruptions, printPoint } from './rehearse-lines.ts'
+
+interface Flags {
+  readonly order: 'best' | 'given'
+  readonly full?: boolean
+  readonly json?: boolean
+}
 
 /** `shearline rehearse PLAN.json`: the best order, and for every point what the car is left with if it stops there. */
 export function addRehearse(program: Command): void {
@@ -14,8 +21,12 @@ export function addRehearse(program: Command): void {
         .choices(['best', 'given'])
         .default('best'),
     )
+    .option(
+      '--full',
+      'everything that can go otherwise at each step, ways back in seconds, conditions, reasons (always so for plans with times, codes, slots and the like)',
+    )
     .option('--json', 'one JSON object')
-    .action(async (file: string, flags: { order: 'best' | 'given'; json?: boolean }) => {
+    .action(async (file: string, flags: Flags) => {
       const parsed = parsePlan(await jsonOf(file))
       if (!('plan' in parsed))
         throw new CouldNot(
@@ -24,7 +35,17 @@ export function addRehearse(program: Command): void {
         )
       for (const name of parsed.ignored)
         say(`note: ${file}: "${name}" is not part of a plan and was ignored.`)
-      const result = rehearse(parsed.plan, { order: flags.order })
+      const { plan } = parsed
+      if (flags.full === true || isExtended(plan)) {
+        const result = rehearseSession(plan, { order: flags.order })
+        if (flags.json === true) printJson(result)
+        else {
+          printRehearsal(result)
+          printInterruptions(result)
+        }
+        return
+      }
+      const result = rehearse(plan, { order: flags.order })
       if (flags.json === true) printJson(result)
       else printRehearsal(result)
     })
@@ -41,13 +62,4 @@ function printRehearsal(result: Rehearsal): void {
   for (const point of result.breaks)
     printPoint(point.after === 'open' ? 'stops after opening' : `stops after ${point.after}`, point)
   printPoint('closed', result.end)
-}
-
-function printPoint(when: string, state: Rehearsal['end']): void {
-  const starts =
-    state.starts.length === 0
-      ? paint('no key here starts the car', 'red')
-      : `${state.starts.join(', ')} start the car`
-  const dropped = state.dropped.length === 0 ? '' : `; dropped: ${state.dropped.join(', ')}`
-  print(`${when.padEnd(20)} ${starts}${dropped}; way back: ${state.wayBack}`)
 }

@@ -1,31 +1,30 @@
-import { webcrypto } from 'node:crypto'
-import { describeWhere } from '@shearline/bus'
-import { Verifier, verifyAnswer, verifyFile } from '@shearline/jobfile'
 import type { Command } from 'commander'
 import { exit, paint, print, printJson } from '../output/answer.ts'
-import { bytesOf } from '../output/input.ts'
+import { prove } from '../verify/answer.ts'
 
-/** `shearline verify FILE`: proves a sealed document or a record, or says which fact or page is wrong. Exit 1 when not proven. */
+/** `shearline verify FILE`: proves what it is given, offline, or says what in it was changed. Exit 1 when not proven. */
 export function addVerify(program: Command): void {
   program
     .command('verify')
-    .description('Prove a sealed document or record, or say what in it was changed')
-    .argument('<file>', 'a handover PDF or a record in JSON; - for standard input')
+    .description('Prove a sealed document, record, bundle or data folder, or say what in it was changed')
+    .argument(
+      '<file>',
+      'a handover PDF, a record (JSON), a bundle (zip), a database file or a data folder; - for standard input',
+    )
     .option('--json', 'one JSON object')
     .action(async (file: string, flags: { json?: boolean }) => {
-      const check = await verifyFile(await bytesOf(file), new Verifier(webcrypto.subtle))
-      process.exitCode = check.proven ? exit.answered : exit.no
+      const { proven, facts, signatures, hashes, findings } = await prove(file)
+      process.exitCode = proven ? exit.answered : exit.no
       if (flags.json === true) {
-        printJson(verifyAnswer(check))
+        const places = findings.map(({ where, what }) => ({ where, what }))
+        printJson({ proven, facts, signatures, hashes, findings: places })
         return
       }
-      print(check.proven ? paint('Proven.', 'green') : paint('Not proven.', 'red'))
-      print(`${check.facts} facts, ${check.signatures} signatures right, ${check.hashes} hashes right`)
-      for (const { where, what, doNext, severity } of check.findings) {
-        const place = describeWhere(where)
+      print(proven ? paint('Proven.', 'green') : paint('Not proven.', 'red'))
+      print(`${facts} facts, ${signatures} signatures right, ${hashes} hashes right`)
+      for (const { where, what, doNext, severity } of findings)
         print(
-          `- ${severity === 'error' ? '' : `${severity}: `}${place}${place === '' ? '' : ': '}${what} ${doNext}`,
+          `- ${severity === 'error' ? '' : `${severity}: `}${where}${where === '' ? '' : ': '}${what} ${doNext}`,
         )
-      }
     })
 }

@@ -19,15 +19,35 @@ export function whoRecords(flags: DataFlags): string {
   return flags.by ?? process.env.SHEARLINE_BY ?? userInfo().username
 }
 
-/** Opens the data folder for one command and closes it whatever happens. Store trouble ends as CouldNot. */
+/** Options of commands that work on everything kept. */
+export interface KeptFlags {
+  readonly data?: string
+  readonly database?: string
+}
+
+/** Where the record is kept: the data folder, and PostgreSQL by `--database`, else SHEARLINE_DATABASE, if at all. */
+export function keptIn(flags: KeptFlags): { readonly data: string; readonly database?: string } {
+  const database = flags.database ?? process.env.SHEARLINE_DATABASE ?? ''
+  return { data: dataFolder(flags), ...(database === '' ? {} : { database }) }
+}
+
+/** Opens what is kept for one command and closes it whatever happens. Store trouble ends as CouldNot. */
 export async function withStore<T>(flags: DataFlags, work: (store: Store) => Promise<T>): Promise<T> {
-  try {
-    const store = await openStore(dataFolder(flags))
+  return await orCouldNot(async () => {
+    const { data, ...where } = keptIn(flags)
+    const store = await openStore(data, where)
     try {
       return await work(store)
     } finally {
       await store.close()
     }
+  })
+}
+
+/** Runs work on the store; its trouble ends the command with its own words. */
+export async function orCouldNot<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work()
   } catch (error) {
     if (error instanceof StoreError) throw new CouldNot(error.what, error.doNext)
     throw error

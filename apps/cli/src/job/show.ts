@@ -1,3 +1,4 @@
+import { describeWhere } from '@shearline/bus'
 import { type JobState, sayNeed, sayNext, type Tumbler, say as words } from '@shearline/jobfile'
 import { paint, print } from '../output/answer.ts'
 
@@ -22,6 +23,14 @@ export function printJob(state: JobState): void {
     )
     for (const need of tumbler.needs) print(`    - ${sayNeed('en', need)}`)
   }
+  for (const { where, what } of state.clocks)
+    print(`${paint('clock', 'yellow')} ${describeWhere(where)}: ${what}`)
+  for (const hold of state.custody.holds) print(`${paint('held', 'yellow')} since ${hold.at}: ${hold.reason}`)
+  for (const gone of state.custody.deletions)
+    print(
+      `deleted ${gone.at} by ${gone.by}: ${words('en', `retention.${gone.class}`)}, ${gone.items} (${gone.why})`,
+    )
+  for (const fact of state.unknown) print(`kept, not understood: ${fact.kind}; update Shearline to read it`)
   print()
   print(`Next: ${paint(sayNext('en', state.next), 'bold')}`)
 }

@@ -1,7 +1,11 @@
+import { writeSync } from 'node:fs'
 import { describeWhere, type Finding } from '@shearline/bus'
 
 /** Exit codes of every command (cli.md): answered, answered "no", could not. */
 export const exit = { answered: 0, no: 1, couldNot: 2 } as const
+
+/** How long to wait for a reader that is slower than we are. */
+const waitMilliseconds = 2
 
 /** Something the command cannot do, said in words a person can act on. Ends with exit code 2. */
 export class CouldNot extends Error {
@@ -17,6 +21,25 @@ const colours = { bold: 1, dim: 2, red: 31, green: 32, yellow: 33 } as const
 export function paint(text: string, colour: keyof typeof colours): string {
   if (!process.stdout.isTTY || process.env.NO_COLOR !== undefined) return text
   return `\u001b[${colours[colour]}m${text}\u001b[0m`
+}
+
+/**
+ * Writes a part of the answer and waits until it is taken: a long answer never piles up in memory, and nothing has to
+ * be loaded for it. Only for commands that write all of their answer this way.
+ */
+export function printAtOnce(text: string): void {
+  const bytes = Buffer.from(text)
+  for (let at = 0; at < bytes.length; ) {
+    try {
+      at += writeSync(1, bytes, at)
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException
+      // A reader that closes early (head, less) is not an error of ours.
+      if (code === 'EPIPE') process.exit(process.exitCode ?? exit.answered)
+      if (code !== 'EAGAIN') throw error
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, waitMilliseconds)
+    }
+  }
 }
 
 /** Prints one line of the answer. */

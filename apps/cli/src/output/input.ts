@@ -1,15 +1,14 @@
-import { closeSync, createReadStream, openSync, readSync } from 'node:fs'
-import { stat } from 'node:fs/promises'
+import { closeSync, createReadStream, openSync, read, readSync, statSync } from 'node:fs'
 import { CouldNot } from './answer.ts'
 
 /** Size of the pieces a file is read in. */
 const pieceBytes = 1 << 20
 
 /** Total bytes of a file, or null for standard input. Throws CouldNot when it cannot be read. */
-export async function sizeOf(file: string): Promise<number | null> {
+export function sizeOf(file: string): number | null {
   if (file === '-') return null
   try {
-    const found = await stat(file)
+    const found = statSync(file)
     if (found.isDirectory()) throw new CouldNot(`${file} is a folder.`, 'Name a file in it.')
     return found.isFile() ? found.size : null
   } catch (error) {
@@ -27,29 +26,103 @@ export async function* piecesOf(file: string): AsyncGenerator<Uint8Array> {
   }
 }
 
-/** Size of the pieces a recording is read in: they stay in the processor's cache. */
+/** Size of the pieces a recording is read in where its reader has no places of its own: they stay in the processor's cache. */
 const recordingPieceBytes = 1 << 18
 
 /**
- * The pieces of a recording, all in the same bytes: each is valid until the next is asked for. Read one after the
- * other without waiting in between, which is what a long recording takes the least time with.
+ * The pieces of a recording, by turns in two places (`rooms`): each piece is valid until the next is asked for, and
+ * while it is used the next is read on another processor.
  */
-export async function* recordingPieces(file: string, size: number | null): AsyncGenerator<Uint8Array> {
+export async function* recordingPieces(
+  file: string,
+  size: number | null,
+  rooms?: readonly [Uint8Array, Uint8Array],
+  count: (piece: Uint8Array) => void = () => {},
+): AsyncGenerator<Uint8Array> {
   if (size === null) {
-    yield* piecesOf(file)
+    for await (const piece of piecesOf(file)) {
+      count(piece)
+      yield piece
+    }
     return
   }
+  let [here, there] = rooms ?? [new Uint8Array(recordingPieceBytes), new Uint8Array(recordingPieceBytes)]
+  let open: number | undefined
+  let ahead: Promise<number> | undefined
+  try {
+    open = openSync(file, 'r')
+    for (let length = readSync(open, here); length > 0; length = await ahead) {
+      ahead = readAhead(open, there)
+      // Nobody may be waiting yet when it fails: it is thrown where it is awaited.
+      ahead.catch(() => {})
+      const piece = here.subarray(0, length)
+      count(piece)
+      yield piece
+      ;[here, there] = [there, here]
+    }
+  } catch (error) {
+    throw asCouldNot(file, error)
+  } finally {
+    await ahead?.catch(() => 0)
+    if (open !== undefined) closeSync(open)
+  }
+}
+
+function readAhead(open: number, into: Uint8Array): Promise<number> {
+  return new Promise((resolve, reject) => {
+    read(open, into, 0, into.length, null, (error, length) =>
+      error === null ? resolve(length) : reject(error),
+    )
+  })
+}
+
+/** Whether a file begins as one packed with gzip does (RFC 1952). */
+export function isPacked(file: string): boolean {
   let open: number | undefined
   try {
     open = openSync(file, 'r')
-    const bytes = new Uint8Array(recordingPieceBytes)
-    for (let length = readSync(open, bytes); length > 0; length = readSync(open, bytes))
-      yield bytes.subarray(0, length)
+    const head = new Uint8Array(3)
+    return readSync(open, head) === 3 && head[0] === 0x1f && head[1] === 0x8b && head[2] === 8
   } catch (error) {
     throw asCouldNot(file, error)
   } finally {
     if (open !== undefined) closeSync(open)
   }
+}
+
+/** Unpacked bytes that come at once. */
+const unpackedPieceBytes = 1 << 17
+
+/** Packed bytes that are unpacked at once: a finding's place is that of the first of them. */
+const packedPieceBytes = 1 << 16
+
+/**
+ * What is inside a file packed with gzip, unpacked by Node on another processor while this one reads. `count` is told
+ * the packed pieces, `damaged` where the file ends too early or is damaged, and why; what came before is given.
+ */
+export async function* unpackedPieces(
+  file: string,
+  count: (piece: Uint8Array) => void,
+  damaged: (offset: number, reason: string) => void,
+): AsyncGenerator<Uint8Array> {
+  const { createGunzip } = await import('node:zlib')
+  const packed = createReadStream(file, { highWaterMark: packedPieceBytes })
+  const gunzip = createGunzip({ chunkSize: unpackedPieceBytes })
+  let fault: unknown
+  packed.on('data', (piece) => count(piece as Uint8Array))
+  packed.on('error', (error) => gunzip.destroy(error))
+  packed.pipe(gunzip)
+  try {
+    for await (const piece of gunzip) yield piece as Uint8Array
+  } catch (error) {
+    fault = error
+  } finally {
+    packed.destroy()
+  }
+  if (fault === undefined) return
+  const { code = '', message } = fault as NodeJS.ErrnoException
+  if (!code.startsWith('Z_')) throw asCouldNot(file, fault)
+  damaged(gunzip.bytesWritten, message)
 }
 
 /** A whole file in memory; for documents and plans, not for recordings. */

@@ -1,3 +1,4 @@
+import { fstatSync } from 'node:fs'
 import { say } from './answer.ts'
 
 /** Milliseconds between two lines of progress, so that a log stays readable. */
@@ -12,13 +13,15 @@ export class Progress {
   readonly #total: number | null
   #drawn = 0
 
+  readonly #shown = isTerminal()
+
   constructor(task: string, totalBytes: number | null) {
     this.#task = task
     this.#total = totalBytes
   }
 
   at(bytes: number): void {
-    if (!process.stderr.isTTY) return
+    if (!this.#shown) return
     const now = Date.now()
     if (now - this.#drawn < everyMilliseconds) return
     this.#drawn = now
@@ -38,5 +41,14 @@ export class Progress {
   say(line: string): void {
     this.done()
     say(line)
+  }
+}
+
+/** Whether standard error is a terminal. Asked of the file first: the stream behind it takes its time to load. */
+function isTerminal(): boolean {
+  try {
+    return fstatSync(2).isCharacterDevice() && process.stderr.isTTY
+  } catch {
+    return false
   }
 }

@@ -1,17 +1,22 @@
-import { createHash } from 'node:crypto'
+import type { Hash } from 'node:crypto'
 import { basename } from 'node:path'
 import {
   type DecodeChoices,
   type DecodeListener,
+  type DecodeOptions,
   type DecodeResult,
   decodeCapture,
+  decodeMdf,
   type Finding,
+  packedDamage,
 } from '@shearline/bus'
 import { CouldNot, sayFinding } from './answer.ts'
-import { recordingPieces, sizeOf } from './input.ts'
+import { isPacked, recordingPieces, sizeOf, unpackedPieces } from './input.ts'
+import { openMdf } from './mdf-file.ts'
 import { Progress } from './progress.ts'
 
-const fatal = new Set(['format-unknown', 'csv-not-understood'])
+/** Findings after which nothing of a recording is read, however long it goes on. */
+const fatal = new Set(['format-unknown', 'csv-not-understood', 'csv-column-unknown', 'mdf-version'])
 
 /** What reading a recording came to, beside what its listeners were told. */
 export interface ReadRecording {
@@ -22,49 +27,80 @@ export interface ReadRecording {
 }
 
 /**
- * Decodes a recording piece by piece; findings go to standard error as they come. Between two pieces it waits for
- * `drained`, so that output never piles up in memory. Throws CouldNot when the file cannot be read or no format fits.
+ * Decodes a recording piece by piece; findings go to standard error as they come. Before each piece it calls
+ * `write`, so that output never piles up in memory. Throws CouldNot when the file cannot be read or no format fits.
  */
 export async function readRecording(
   file: string,
   listener: DecodeListener,
-  choices: DecodeChoices = {},
-  drained: () => Promise<void> = async () => {},
+  choices: DecodeChoices & Pick<DecodeOptions, 'columns'> = {},
+  write: () => void = () => {},
   hashed = true,
 ): Promise<ReadRecording> {
-  const size = await sizeOf(file)
+  const size = sizeOf(file)
   const progress = new Progress(basename(file), size)
-  const hash = hashed ? createHash('sha256') : undefined
+  const hash: Hash | undefined = hashed ? (await import('node:crypto')).createHash('sha256') : undefined
   let bytes = 0
+  let hopeless: Finding | undefined
   const finding = (found: Finding) => {
     listener.finding?.(found)
     // What ends the command is said once, by the command.
-    if (fatal.has(found.code)) return
+    if (fatal.has(found.code)) {
+      hopeless ??= found
+      return
+    }
     progress.done()
     sayFinding(file, found)
   }
-  const decoding = decodeCapture({ ...choices, ...listener, finding })
-  for await (const piece of recordingPieces(file, size)) {
+  const packed = size !== null && isPacked(file)
+  const options: DecodeOptions = {
+    ...choices,
+    ...listener,
+    finding,
+    ...(packed ? { unpackedFrom: 'gzip' } : {}),
+  }
+  const count = (piece: Uint8Array) => {
     hash?.update(piece)
     bytes += piece.length
-    decoding.push(piece)
     progress.at(bytes)
-    await drained()
   }
-  const result = decoding.end()
+  const mdf = size === null ? undefined : openMdf(file, size)
+  let result: DecodeResult
+  if (mdf === undefined) {
+    const decoding = decodeCapture(options)
+    const pieces = packed
+      ? unpackedPieces(file, count, (offset, reason) => decoding.finding(packedDamage(offset, reason)))
+      : recordingPieces(file, size, decoding.rooms, count)
+    for await (const piece of pieces) {
+      decoding.push(piece)
+      if (hopeless !== undefined) break
+      write()
+    }
+    result = decoding.end()
+  } else {
+    if (hash !== undefined) for await (const piece of recordingPieces(file, size)) hash.update(piece)
+    bytes = mdf.size
+    result = mdf.decode(
+      (source) => decodeMdf(source, options),
+      (read) => {
+        progress.at(read)
+        write()
+      },
+    )
+  }
   progress.done()
-  if (result.recognised.format === 'unknown') {
+  throwIfHopeless(file, hopeless)
+  if (result.recognised.format === 'unknown' || result.summary.findings['format-unknown'] !== undefined) {
+    const reason =
+      result.recognised.format === 'unknown'
+        ? result.recognised.reason
+        : 'it is packed, and what is inside is of no known format'
     throw new CouldNot(
-      `${file} is not a recording that can be read: ${result.recognised.reason}.`,
+      `${file} is not a recording that can be read: ${reason}.`,
       'Give a candump, pcap, pcapng, MDF 4 or CSV recording.',
     )
   }
-  if (result.summary.findings['csv-not-understood'] !== undefined) {
-    throw new CouldNot(
-      `${file} is a table, but no column of it was found to hold the identifier or the data bytes.`,
-      'Give its columns names like time, id, data, or export the recording in another format.',
-    )
-  }
+  if (choices.columns !== undefined) throwIfNoTable(file, result)
   return {
     result,
     name: file === '-' ? 'standard input' : basename(file),
@@ -73,8 +109,24 @@ export async function readRecording(
   }
 }
 
-/** Waits until standard output has taken what was written. */
-export function stdoutDrained(): Promise<void> {
-  if (!process.stdout.writableNeedDrain) return Promise.resolve()
-  return new Promise((resolve) => process.stdout.once('drain', resolve))
+/** Ends the command before anything is printed that a mistaken reading gave. */
+function throwIfHopeless(file: string, found: Finding | undefined): void {
+  if (found === undefined || found.code === 'format-unknown') return
+  const byName =
+    found.code === 'csv-not-understood' ? ' Or say it with decode --columns time=...,id=...,data=...' : ''
+  throw new CouldNot(`${file}: ${found.what}.`, `${found.doNext}${byName}`)
+}
+
+/** Columns were named: the recording must be a table, and they must give frames. */
+function throwIfNoTable(file: string, { recognised, summary }: DecodeResult): void {
+  if (recognised.format !== 'csv' && recognised.format !== 'gzip')
+    throw new CouldNot(
+      `${file} is no table but ${recognised.format}: it has no columns to name.`,
+      'Leave --columns out.',
+    )
+  if (summary.frames === 0)
+    throw new CouldNot(
+      `No line of ${file} gives a frame with these columns.`,
+      'Look at what is said of its lines above, and name the columns anew.',
+    )
 }

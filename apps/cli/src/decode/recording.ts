@@ -1,0 +1,50 @@
+import { type Message, messageLine } from '@shearline/bus'
+import { paint, printAtOnce } from '../output/answer.ts'
+import { readRecording } from '../output/recording.ts'
+import { type ChoiceFlags, choicesOf } from './choices.ts'
+
+/** What can be asked of `shearline decode`. */
+export interface DecodeFlags extends ChoiceFlags {
+  readonly json?: boolean
+  readonly summary?: boolean
+}
+
+/** Prints every diagnostic message of a recording, or what they count. Throws CouldNot when it cannot be read. */
+export async function decodeRecording(file: string, flags: DecodeFlags): Promise<void> {
+  let lines = ''
+  const message = (heard: Message) => {
+    lines += flags.json === true ? JSON.stringify(messageLine(heard)) : messageText(heard)
+    lines += '\n'
+  }
+  const write = () => {
+    if (lines !== '') printAtOnce(lines)
+    lines = ''
+  }
+  const choices = choicesOf(flags)
+  const listener = flags.summary === true ? {} : { message }
+  const { result } = await readRecording(file, listener, choices, write, false)
+  write()
+  if (flags.summary !== true) return
+  if (flags.json === true) {
+    printAtOnce(`${JSON.stringify(result.summary)}\n`)
+    return
+  }
+  const counts = Object.entries(result.summary).map(
+    ([name, count]) => `${name.padEnd(14)} ${typeof count === 'number' ? count : JSON.stringify(count)}\n`,
+  )
+  printAtOnce(`${file}: ${result.recognised.format} (${result.recognised.reason})\n${counts.join('')}`)
+}
+
+function messageText(message: Message): string {
+  const line = messageLine(message)
+  const details = [
+    line.subFunction?.name,
+    line.dids?.map((did) => `${did.did} ${did.name}`).join(', '),
+    line.nrc === undefined ? undefined : `${line.nrc.code} ${line.nrc.name}`,
+    line.dtcs?.map((dtc) => dtc.code).join(' '),
+    line.vin,
+  ].filter((part) => part !== undefined && part !== '')
+  const kind = line.kind === 'negative' ? paint('negative', 'yellow') : line.kind
+  const whole = line.complete ? '' : paint(` incomplete: ${line.incomplete ?? ''}`, 'red')
+  return `${line.time}  ${line.channel}  ${line.id.padEnd(8)}  ${line.protocol} ${line.service} ${line.name}, ${kind}${whole}${details.length > 0 ? `: ${details.join('; ')}` : ''}  ${paint(line.payload, 'dim')}`
+}
