@@ -6,6 +6,8 @@ import { t } from '../words/index.ts'
 import css from './app.module.css'
 import { Header } from './Header.tsx'
 import { Mishap } from './Mishap.tsx'
+import { Notices } from './Notices.tsx'
+import { holdJob, keepBench } from './renewal.ts'
 import { addressOf, type Route, readRoute, useRoute } from './route.ts'
 
 const JobPage = lazy(() => import('../job/JobPage.tsx'))
@@ -17,12 +19,15 @@ export function App() {
   const route = useRoute()
   const main = useRef<HTMLElement>(null)
   useEffect(() => {
+    keepBench()
     startSending()
     return listenLive(() => {
       const now = readRoute(location.hash)
       return now.page === 'job' ? now.job : null
     })
   }, [])
+  const inJob = route.page === 'job' || route.page === 'new'
+  useEffect(() => (inJob ? holdJob() : undefined), [inJob])
   const place = addressOf(route)
   const shown = useRef(place)
   useEffect(() => {
@@ -38,6 +43,7 @@ export function App() {
         {t('app.skip')}
       </button>
       <Header route={route} />
+      <Notices route={route} />
       <main id="bench-main" className={css.main} ref={main} tabIndex={-1}>
         <Mishap key={place}>
           <Suspense fallback={<p className={css.loading}>{t('app.loading')}</p>}>{pageOf(route)}</Suspense>

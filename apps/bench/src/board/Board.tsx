@@ -5,10 +5,12 @@ import { day, dayKey, ownZone } from '../words/instants.ts'
 import css from './board.module.css'
 import { JobCard } from './JobCard.tsx'
 import { useSummaries } from './useSummaries.ts'
+import { useUnsent } from './useUnsent.ts'
 
 /** The day's jobs, each as its cylinder and its one next step; earlier days below. */
 export function Board() {
   const jobs = useSummaries()
+  const unsent = useUnsent()
   const now = new Date()
   const today = jobs?.filter((job) => dayKey(job.lastAt, job.zone) === dayKey(now, job.zone)) ?? []
   const earlier = jobs?.filter((job) => !today.includes(job)) ?? []
@@ -27,20 +29,26 @@ export function Board() {
         </a>
       </div>
       {jobs?.length === 0 && <Empty />}
-      <Cards jobs={today} />
+      <Cards jobs={today} unsent={unsent} />
       {earlier.length > 0 && (
         <section className={css.earlier} aria-labelledby="earlier">
           <h2 id="earlier" className={css.subtitle}>
             {t('board.earlier')}
           </h2>
-          <Cards jobs={earlier} />
+          <Cards jobs={earlier} unsent={unsent} />
         </section>
       )}
     </div>
   )
 }
 
-function Cards({ jobs }: { readonly jobs: readonly JobSummary[] }) {
+function Cards({
+  jobs,
+  unsent,
+}: {
+  readonly jobs: readonly JobSummary[]
+  readonly unsent: ReadonlyMap<string, number>
+}) {
   if (jobs.length === 0) return null
   const sorted = [...jobs].sort(
     (a, b) => Number(a.inLine) - Number(b.inLine) || (a.lastAt < b.lastAt ? 1 : a.lastAt > b.lastAt ? -1 : 0),
@@ -49,7 +57,7 @@ function Cards({ jobs }: { readonly jobs: readonly JobSummary[] }) {
     <ul className={css.cards}>
       {sorted.map((job) => (
         <li key={job.job}>
-          <JobCard summary={job} />
+          <JobCard summary={job} unsent={unsent.get(job.job) ?? 0} />
         </li>
       ))}
     </ul>

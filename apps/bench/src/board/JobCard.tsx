@@ -7,7 +7,7 @@ import { clock, day, dayKey, ownZone } from '../words/instants.ts'
 import css from './board.module.css'
 
 /** One job on the board: its cylinder, where and which car, when it last moved, and the one next step. */
-export function JobCard({ summary }: { readonly summary: JobSummary }) {
+export function JobCard({ summary, unsent }: { readonly summary: JobSummary; readonly unsent: number }) {
   const { job, title, place, vehicle, vinTail, zone, lastAt } = summary
   const sameDay = dayKey(lastAt, zone) === dayKey(new Date(), zone)
   const when = sameDay ? clock(lastAt, zone) : `${day(lastAt, zone)}, ${clock(lastAt, zone)}`
@@ -26,6 +26,7 @@ export function JobCard({ summary }: { readonly summary: JobSummary }) {
           {t('board.where', { place, when })}
           {zone !== ownZone() && ` (${zone.split('/').at(-1)?.replaceAll('_', ' ') ?? zone})`}
         </span>
+        {unsent > 0 && <span className={css.quiet}>{t('board.unsent', { count: unsent })}</span>}
       </span>
       <span className={css.next}>
         <span className={css.nextChapter}>{chapterWord(summary.next.chapter)}</span>

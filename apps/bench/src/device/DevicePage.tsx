@@ -6,9 +6,12 @@ import { Words } from '../form/Words.tsx'
 import type { Self } from '../sync/database.ts'
 import { sendNow } from '../sync/outbox.ts'
 import { chosenTheme, showTheme, type Theme, themes } from '../tokens/theme.ts'
+import { Recipients } from '../vault/Recipients.tsx'
+import { size } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import css from './device.module.css'
+import { RoomLine } from './Room.tsx'
 import { ownDevice, renameDevice } from './self.ts'
 
 /** This device: who works with it, its name and key, the light it is read in, what is kept and what is sent. */
@@ -29,6 +32,7 @@ export default function DevicePage() {
       {self !== null && <Names key={self.device} self={self} onChanged={setSelf} />}
       <Light />
       <SendingDetail />
+      <Recipients />
       {self !== null && <Kept self={self} />}
     </div>
   )
@@ -84,6 +88,22 @@ function SendingDetail() {
         {t('device.sending')}
       </h2>
       <p>{t(`sending.full.${sending.state}`, { facts: sending.facts, blobs: sending.blobs })}</p>
+      {sending.uploading !== null && (
+        <div className={formCss.field}>
+          <p id="upload-words">
+            {t('sending.upload', {
+              name: sending.uploading.name,
+              sent: size(sending.uploading.sent),
+              whole: size(sending.uploading.whole),
+            })}
+          </p>
+          <progress
+            aria-labelledby="upload-words"
+            value={sending.uploading.sent}
+            max={sending.uploading.whole}
+          />
+        </div>
+      )}
       {sending.refusal !== null && (
         <div className={formCss.problem}>
           <p>{t('sending.refusal', { what: sending.refusal.what, code: sending.refusal.code })}</p>
@@ -114,6 +134,7 @@ function Kept({ self }: { readonly self: Self }) {
         <code className={css.id}>{self.device}</code>
       </p>
       <p>{t('device.facts', { count: self.head.seq })}</p>
+      <RoomLine />
       {lasting !== null && <p>{lasting ? t('device.lasting') : t('device.not-lasting')}</p>}
       {lasting === false && (
         <button

@@ -19,6 +19,7 @@ export function Amount({
   unit,
   hint,
   optional = false,
+  start,
 }: {
   readonly label: string
   readonly value: number | null
@@ -31,9 +32,12 @@ export function Amount({
   readonly unit?: string
   readonly hint?: string
   readonly optional?: boolean
+  /** Where an empty field starts when one of its buttons is tapped. */
+  readonly start?: number
 }) {
   const id = useId()
-  const by = (direction: 1 | -1) => onChange(stepped(value, direction * step, least, most))
+  const by = (direction: 1 | -1) =>
+    onChange(value === null && start !== undefined ? start : stepped(value, direction * step, least, most))
   return (
     <NumberField
       className={css.field ?? ''}

@@ -1,24 +1,24 @@
 import { useState } from 'react'
-import { useSending } from '../app/SendingSign.tsx'
 import formCss from '../form/form.module.css'
 import { useDesk } from '../job/desk.ts'
 import css from '../job/job.module.css'
 import { Part } from '../job/Part.tsx'
-import { announce } from '../sync/changes.ts'
 import { refresh } from '../sync/live.ts'
-import { sendNow } from '../sync/outbox.ts'
-import { documentAddress, remote } from '../sync/remote.ts'
 import { needWords } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { clock, day } from '../words/instants.ts'
 import { problemWords } from '../words/problem.ts'
+import { SealedDocument } from './SealedDocument.tsx'
+import { NotInLine, NotProven, sealHere } from './sealing.ts'
+
+/** How long sealing waits for what others recorded, before it seals what is here. Milliseconds. */
+const patience = 3_000
 
 const sealing = new Set(['not-sealed', 'changed-since-seal'])
 
 /** Seals the document over everything on record, and opens it. What is still open is said first. */
 export function SealPart() {
   const { state, job, signedBy, zone, unsent } = useDesk()
-  const sending = useSending()
   const [busy, setBusy] = useState(false)
   const [problem, setProblem] = useState('')
   const [anyway, setAnyway] = useState(false)
@@ -29,13 +29,12 @@ export function SealPart() {
     setBusy(true)
     setProblem('')
     try {
-      const by = await signedBy()
-      await sendNow()
-      await remote.seal(job, { language: state.opened?.language ?? 'en', by, evenIfNotReady: anyway })
-      await refresh(job)
-      announce({ what: 'jobs' })
+      await signedBy()
+      // What others recorded belongs under the seal, but no connection must not keep it waiting.
+      await Promise.race([refresh(job), new Promise((resolve) => setTimeout(resolve, patience))])
+      await sealHere({ job, evenIfNotReady: anyway })
     } catch (error) {
-      setProblem(problemWords(error))
+      setProblem(sealProblem(error))
     } finally {
       setBusy(false)
     }
@@ -75,7 +74,7 @@ export function SealPart() {
           </label>
         </>
       )}
-      {unsent.size > 0 && <p>{t('seal.unsent', { count: unsent.size, state: sending.state })}</p>}
+      {unsent.size > 0 && <p>{t('seal.unsent', { count: unsent.size })}</p>}
       {problem !== '' && (
         <p className={formCss.problem} role="alert">
           {problem}
@@ -90,12 +89,15 @@ export function SealPart() {
         >
           {seal === null ? t('seal.go') : t('seal.again')}
         </button>
-        {seal !== null && (
-          <a className={css.open} href={documentAddress(job)} target="_blank" rel="noopener">
-            {t('handover.open')}
-          </a>
-        )}
+        <span role="status">{busy ? t('seal.busy') : ''}</span>
       </div>
+      {seal !== null && <SealedDocument />}
     </Part>
   )
+}
+
+function sealProblem(error: unknown): string {
+  if (error instanceof NotInLine) return t('seal.not-in-line')
+  if (error instanceof NotProven) return t('seal.not-proven')
+  return problemWords(error)
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react'
 import { documentAddress } from '../sync/remote.ts'
+import { ItStopped } from '../teaching/guide/ItStopped.tsx'
 import { chapterWord, nextWords } from '../words/engine.ts'
 import { t } from '../words/index.ts'
-import { BrokeOff } from './BrokeOff.tsx'
 import { useDesk } from './desk.ts'
 import css from './job.module.css'
 
@@ -35,7 +35,7 @@ export function NextBar() {
           </button>
         )}
       </div>
-      {stopping && <BrokeOff onClose={() => setStopping(false)} />}
+      {stopping && <ItStopped onClose={() => setStopping(false)} />}
     </nav>
   )
 }

@@ -1,4 +1,4 @@
-import type { Fact } from '@shearline/jobfile'
+import { canBeCorrected, type Fact } from '@shearline/jobfile'
 import { useState } from 'react'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
@@ -17,7 +17,7 @@ export function RecordLine({ fact }: { readonly fact: Fact }) {
   return (
     <li className={css.recordLine}>
       <span className={css.recordWords}>
-        {correction?.action === 'withdrawn' ? <del>{words}</del> : words}
+        {correction?.stands === 'applied' ? <del>{words}</del> : words}
         <span className={css.small}>
           {clock(fact.at, zone)} · {fact.by} · {unsent.has(fact.id) ? t('saved.here') : t('saved.sent')}
         </span>
@@ -31,7 +31,7 @@ export function RecordLine({ fact }: { readonly fact: Fact }) {
           </span>
         )}
       </span>
-      {correction === undefined && fact.kind !== 'corrected' && fact.kind !== 'document-sealed' && (
+      {correction === undefined && canBeCorrected(fact.kind) && (
         <button
           type="button"
           className={formCss.plain}

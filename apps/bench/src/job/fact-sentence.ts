@@ -1,10 +1,14 @@
-import { type Body, type Fact, isKnownKind, type Kind, readBody } from '@shearline/jobfile'
+import { type Body, bodyOf, type Fact, isKnownKind, type Kind, understands } from '@shearline/jobfile'
+import { cellSentence, supplyReadSentence, supplySetSentence } from '../power/sentences.ts'
+import { comparedSentence } from '../remote/say-remote.ts'
 import { money, size, volts } from '../words/amounts.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
+import { custodySentences } from './sentences-custody.ts'
 
 /** A table keyed by every kind, so that a new kind without its sentence fails to compile. */
 const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
+  ...custodySentences,
   'job-opened': (body) => t('fact.job-opened', { title: body.title, place: body.place, zone: body.zone }),
   'keys-said': (body) => t('fact.keys-said', { count: body.count, absent: body.absent.join(', ') || '-' }),
   'note-written': (body) => t('fact.note-written', { text: body.text }),
@@ -44,21 +48,15 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
       words: body.words,
     }),
   'clear-requested': (body) => t('fact.clear-requested', { units: body.units.join(', ') }),
-  'supply-set': (body) =>
-    t('fact.supply-set', {
-      volts: volts(body.floorVolts),
-      battery: say(`battery.${body.battery}`),
-      source: body.floorSource,
-    }),
-  'supply-read': (body) =>
-    t('fact.supply-read', { volts: volts(body.volts), during: say(`during.${body.during}`) }),
+  'supply-set': supplySetSentence,
+  'supply-read': supplyReadSentence,
   'key-labelled': (body) =>
     t('fact.key-labelled', {
       key: body.key,
       colour: say(`colour.${body.colour}`),
       form: say(`form.${body.form}`),
       origin: say(`origin.${body.origin}`),
-    }),
+    }) + cellSentence(body.cell),
   'key-count-read': (body) =>
     body.count === null
       ? t('fact.key-count-none', { when: body.when, because: body.because ?? '-' })
@@ -73,6 +71,7 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
   'difference-explained': (body) => t('fact.difference-explained', { reason: body.reason }),
   'blank-chosen': (body) =>
     t('fact.blank-chosen', { item: body.item, fits: body.fits === null ? 'open' : String(body.fits) }),
+  'remote-compared': comparedSentence,
   'blank-used': (body) => t('fact.blank-used', { item: body.item, outcome: body.outcome }),
   'rule-chosen': (body) => t('fact.rule-chosen', { kind: t(`rule-kind.${body.kind}`), source: body.source }),
   'rehearsal-read': (body) =>
@@ -113,14 +112,16 @@ function yesNo(value: boolean): string {
   return value ? t('yes') : t('no')
 }
 
-/** A fact in one plain sentence; a kind or body this version cannot read is named and kept. */
+/** A fact in one plain sentence; a kind, version or body this version cannot read is named and kept. */
 export function factSentence(fact: Fact): string {
-  if (!isKnownKind(fact.kind)) return t('fact.unknown', { kind: fact.kind })
-  if ('erased' in fact.body) return t('fact.erased', { kind: fact.kind })
-  return sentenceOf(fact.kind, fact.body) ?? t('fact.unreadable', { kind: fact.kind })
+  const { kind } = fact
+  if (!isKnownKind(kind)) return t('fact.unknown', { kind })
+  if (understands(fact) === 'newer-version') return t('fact.newer-version', { kind })
+  if (fact.body.erased !== undefined) return t('fact.erased', { kind })
+  return sentenceOf(kind, fact) ?? t('fact.unreadable', { kind })
 }
 
-function sentenceOf<K extends Kind>(kind: K, body: Fact['body']): string | null {
-  const read = readBody(kind, body)
+function sentenceOf<K extends Kind>(kind: K, fact: Fact): string | null {
+  const read = bodyOf(fact, kind)
   return read.ok ? sentences[kind](read.body) : null
 }

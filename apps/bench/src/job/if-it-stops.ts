@@ -1,8 +1,8 @@
 import type { JobState } from '@shearline/jobfile'
 import { rehearse, type SessionOutcome, type TeachingPlan, type WayBack } from '@shearline/keywork'
+import { planOf } from '../teaching/plan-of.ts'
+import { sessionOrder } from '../teaching/teaching-order.ts'
 import { t } from '../words/index.ts'
-import { planOf } from './plan-of.ts'
-import { teachingOrder } from './teaching-order.ts'
 
 /** What holds when a session ends, in one sentence about keys: those here, and those that are not. */
 export function keysSentence(outcome: SessionOutcome, plan: TeachingPlan): string {
@@ -32,7 +32,7 @@ export function ifItStops(state: JobState): {
   /** Said beside them while the rule or its rehearsal is not on record; empty otherwise. */
   readonly note: string
 } {
-  const { rule, rehearsal, sessionOpen, sessionClosed, taught, breakOff } = state.teaching
+  const { rule, rehearsal, sessionOpen, sessionClosed, breakOff } = state.teaching
   const note = rule === null || rehearsal === null ? t('stops.not-rehearsed') : ''
   if (sessionClosed && breakOff === null) {
     return { keys: t('stops.closed'), wayBack: wayBackSentence('not-needed'), note: '' }
@@ -40,9 +40,8 @@ export function ifItStops(state: JobState): {
   if (!sessionOpen && breakOff === null) {
     return { keys: t('stops.untouched'), wayBack: wayBackSentence('not-needed'), note }
   }
-  const rest = teachingOrder(state).filter((key) => !taught.includes(key))
-  const shown = taught.filter((key) => state.keys.some((one) => one.id === key))
-  const plan = planOf(state, [...shown, ...rest])
+  const { shown, order } = sessionOrder(state)
+  const plan = planOf(state, order)
   const rehearsed = rehearse(plan, { order: 'given' })
   // A session the rule says could not have opened: take what holds at the end, which is the list as it was.
   const point = rehearsed.breaks[shown.length] ?? rehearsed.end

@@ -1,4 +1,4 @@
-import { describeWhere } from '@shearline/bus'
+import type { Finding } from '@shearline/bus'
 import { type FormEvent, useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
@@ -8,11 +8,25 @@ import type { Draft } from '../sync/write.ts'
 import { number, size } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
+import { keepStrip } from './beside.ts'
 import css from './recording.module.css'
+import { StripPicture } from './StripPicture.tsx'
 import { type Decoded, type Which, whiches } from './worker-messages.ts'
 
 /** What a recording holds, said before anything is recorded, and the question which scan it is. */
-export function Found({ decoded, onClose }: { readonly decoded: Decoded; readonly onClose: () => void }) {
+export function Found({
+  decoded,
+  askColumns,
+  remembered,
+  onClose,
+}: {
+  readonly decoded: Decoded
+  /** Asks again which column holds what; null for what is no table. */
+  readonly askColumns: (() => void) | null
+  /** The columns were chosen for this header before. */
+  readonly remembered: boolean
+  readonly onClose: () => void
+}) {
   const { record, state } = useDesk()
   const readable = decoded.format !== 'unknown'
   const offered = decoded.scannedUnits > 0 ? whiches : (['keep'] as const)
@@ -27,6 +41,8 @@ export function Found({ decoded, onClose }: { readonly decoded: Decoded; readonl
     try {
       const drafts = decoded.facts[which].map(({ kind, body }) => ({ kind, body }) as Draft)
       await record(drafts, [{ ...decoded.kept, sent: false }])
+      // Only a quicker way to what is kept: without it the strip is made anew from the messages.
+      await keepStrip(decoded.kept.sha256, decoded.strip).catch(() => undefined)
       onClose()
     } catch (error) {
       setProblem(problemWords(error))
@@ -36,7 +52,7 @@ export function Found({ decoded, onClose }: { readonly decoded: Decoded; readonl
   if (!readable) {
     return (
       <>
-        <p>{t('recording.unknown', { reason: decoded.reason })}</p>
+        <p role="alert">{t('recording.unknown', { reason: decoded.reason })}</p>
         <div className={formCss.foot}>
           <button type="button" className={formCss.plain} onClick={onClose}>
             {t('close')}
@@ -47,7 +63,16 @@ export function Found({ decoded, onClose }: { readonly decoded: Decoded; readonl
   }
   return (
     <form className={formCss.dialogBody} onSubmit={(event) => void keep(event)}>
-      <p>{t('recording.format', { format: decoded.format, reason: decoded.reason })}</p>
+      <p role="status">{t('recording.format', { format: decoded.format, reason: decoded.reason })}</p>
+      {askColumns !== null && (
+        <div className={formCss.foot}>
+          <button type="button" className={formCss.plain} onClick={askColumns}>
+            {t('columns.again')}
+          </button>
+          {remembered && <span className={css.hint}>{t('columns.as-before')}</span>}
+        </div>
+      )}
+      {decoded.messages > 0 && <StripPicture strip={decoded.strip} />}
       <Facts
         rows={[
           [t('recording.size'), size(decoded.bytes)],
@@ -113,22 +138,44 @@ function Vins({ decoded, vin }: { readonly decoded: Decoded; readonly vin: strin
   )
 }
 
+/** Where in the file a finding stands: `line 6, byte 412`. */
+function place({ line, byteOffset, part }: Finding['where']): string {
+  const words = [
+    ...(part === undefined ? [] : [part]),
+    ...(line === undefined ? [] : [t('where.line', { line })]),
+    ...(byteOffset === undefined ? [] : [t('where.byte', { byte: byteOffset })]),
+  ]
+  return words.join(', ')
+}
+
 function Findings({ decoded }: { readonly decoded: Decoded }) {
   const count = decoded.findings.length + decoded.moreFindings
   if (count === 0) return <p>{t('recording.clean')}</p>
+  const worst = decoded.findings.find((finding) => finding.severity === 'error')
   return (
-    <details className={formCss.more}>
-      <summary>{t('recording.findings', { count })}</summary>
-      <ul className={css.findings}>
-        {decoded.findings.map((finding, index) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: findings are read once and never reordered
-          <li key={index}>
-            <code>{describeWhere(finding.where)}</code> {finding.what}{' '}
-            <span className={css.hint}>{finding.doNext}</span>
-          </li>
-        ))}
-        {decoded.moreFindings > 0 && <li>{t('recording.more-findings', { count: decoded.moreFindings })}</li>}
-      </ul>
-    </details>
+    <>
+      {worst !== undefined && (
+        <p className={formCss.problem}>
+          {t('recording.left-out', { count: decoded.leftOut })}{' '}
+          {t('recording.left-out.first', { where: place(worst.where), what: worst.what })}
+        </p>
+      )}
+      <details className={formCss.more}>
+        <summary>{t('recording.findings', { count })}</summary>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
+        <ul className={css.findings} tabIndex={0}>
+          {decoded.findings.map((finding, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: findings are read once and never reordered
+            <li key={index}>
+              <code>{place(finding.where)}</code> {finding.what}{' '}
+              <span className={css.hint}>{finding.doNext}</span>
+            </li>
+          ))}
+          {decoded.moreFindings > 0 && (
+            <li>{t('recording.more-findings', { count: decoded.moreFindings })}</li>
+          )}
+        </ul>
+      </details>
+    </>
   )
 }

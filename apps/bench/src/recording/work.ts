@@ -1,4 +1,4 @@
-import type { Answer, Ask, Decoded } from './worker-messages.ts'
+import type { Answer, Ask, Decoded, Looked, Progress } from './worker-messages.ts'
 
 /** Work under way in a worker of its own; `cancel` ends it at once. */
 export interface Work<T> {
@@ -12,7 +12,7 @@ export class Cancelled extends Error {}
 function start<T>(
   ask: Ask,
   read: (answer: Answer) => T | undefined,
-  onProgress?: (bytes: number) => void,
+  onProgress?: (progress: Progress) => void,
 ): Work<T> {
   const worker = new Worker(new URL('./recording.worker.ts', import.meta.url), { type: 'module' })
   let cancel: () => void = () => undefined
@@ -20,7 +20,7 @@ function start<T>(
     cancel = () => reject(new Cancelled())
     worker.addEventListener('message', (event: MessageEvent<Answer>) => {
       const answer = event.data
-      if (answer.what === 'progress') onProgress?.(answer.bytes)
+      if (answer.what === 'progress') onProgress?.(answer)
       if (answer.what === 'failed') reject(new Error(answer.why))
       const value = read(answer)
       if (value !== undefined) resolve(value)
@@ -31,13 +31,22 @@ function start<T>(
   return { done, cancel: () => cancel() }
 }
 
-/** Decodes a recording in a worker; `onProgress` hears the bytes read so far. */
-export function decodeFile(file: File, onProgress: (bytes: number) => void): Work<Decoded> {
+/** Decodes a recording in a worker; `columns` are a person's own for a table. */
+export function decodeFile(
+  file: File,
+  columns: Readonly<Record<string, string>> | null,
+  onProgress: (progress: Progress) => void,
+): Work<Decoded> {
   return start(
-    { what: 'decode', file },
+    { what: 'decode', file, columns },
     (answer) => (answer.what === 'decoded' ? answer.decoded : undefined),
     onProgress,
   )
+}
+
+/** Tells the format of a file by its first bytes, and the columns of a table. */
+export function lookAt(file: File): Work<Looked> {
+  return start({ what: 'look', file }, (answer) => (answer.what === 'looked' ? answer.looked : undefined))
 }
 
 /** Hashes a file in a worker; the file leaves neither the device nor the page's memory. */

@@ -1,8 +1,11 @@
 import type { Body } from '@shearline/jobfile'
 import { useState } from 'react'
 import { Amount } from '../form/Amount.tsx'
+import { Choice } from '../form/Choice.tsx'
 import { useDesk } from '../job/desk.ts'
 import { Part, RecordForm, useFresh } from '../job/Part.tsx'
+import { AfterPart } from '../power/AfterPart.tsx'
+import { Watch } from '../power/Watch.tsx'
 import { volts as voltsWords } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 
@@ -14,8 +17,20 @@ const needs: Readonly<Record<During, string>> = {
   after: 'supply-after-missing',
 }
 
-/** One reading of the supply, typed from the meter. */
+/** The supply at one time of the job: a reading typed from the meter; the watch during the work; what is left after. */
 export function SupplyReading({ during }: { readonly during: During }) {
+  return during === 'session' ? <Session /> : <Once during={during} />
+}
+
+function Session() {
+  return (
+    <Part title={t('supply.session')} need={needs.session}>
+      <Watch />
+    </Part>
+  )
+}
+
+function Once({ during }: { readonly during: 'rest' | 'after' }) {
   const { state } = useDesk()
   const readings = state.supply.readings.filter((reading) => reading.during === during)
   const last = readings.at(-1)
@@ -28,7 +43,10 @@ export function SupplyReading({ during }: { readonly during: During }) {
       more={t('supply.again')}
       about={
         last !== undefined && (
-          <p>{t('supply.last', { volts: voltsWords(last.volts), count: readings.length })}</p>
+          <>
+            <p>{t('supply.last', { volts: voltsWords(last.volts), count: readings.length })}</p>
+            {during === 'after' && <AfterPart />}
+          </>
         )
       }
     >
@@ -37,14 +55,27 @@ export function SupplyReading({ during }: { readonly during: During }) {
   )
 }
 
-function ReadingForm({ during, onDone }: { readonly during: During; readonly onDone: () => void }) {
+function ReadingForm({ during, onDone }: { readonly during: 'rest' | 'after'; readonly onDone: () => void }) {
   const [volts, setVolts] = useState<number | null>(null)
+  const [removed, setRemoved] = useState<'yes' | 'no' | null>(null)
   return (
     <RecordForm
       submit={t('record')}
       onDone={onDone}
       drafts={() =>
-        volts === null ? null : [{ kind: 'supply-read', body: { volts, during, source: 'meter' } }]
+        volts === null
+          ? null
+          : [
+              {
+                kind: 'supply-read',
+                body: {
+                  volts,
+                  during,
+                  source: 'meter',
+                  ...(removed === null ? {} : { supplyRemoved: removed === 'yes' }),
+                },
+              },
+            ]
       }
     >
       <Amount
@@ -56,7 +87,20 @@ function ReadingForm({ during, onDone }: { readonly during: During; readonly onD
         most={60}
         step={0.1}
         decimals={2}
+        start={12.5}
       />
+      {during === 'after' && (
+        <Choice
+          label={t('power.after.off')}
+          value={removed}
+          onChange={setRemoved}
+          options={[
+            ['yes', t('yes')],
+            ['no', t('no')],
+          ]}
+          optional
+        />
+      )}
     </RecordForm>
   )
 }

@@ -1,22 +1,34 @@
 /** @module Sends what this device has kept. Nothing leaves the device's store because it was sent. */
 
+import type { Fact } from '@shearline/jobfile'
 import { waitBefore } from './backoff.ts'
 import { announce, onChange } from './changes.ts'
 import { database, strict } from './database.ts'
 import { type Refusal, Refused, remote, Unreachable } from './remote.ts'
+import { upload } from './upload.ts'
+
+/** A blob on its way, in bytes. */
+export interface Uploading {
+  readonly name: string
+  readonly sent: number
+  readonly whole: number
+}
 
 /** How far sending has come. `refused` keeps everything here and waits for a person. */
 export interface Sending {
-  readonly state: 'sent' | 'sending' | 'waiting' | 'refused'
+  /** `reading`: not counted yet since the page was opened, so nothing is claimed. */
+  readonly state: 'reading' | 'sent' | 'sending' | 'waiting' | 'refused'
   readonly facts: number
+  /** Blobs not sent, and documents the server does not know as such yet. */
   readonly blobs: number
+  readonly uploading: Uploading | null
   readonly refusal: Refusal | null
 }
 
+/** Facts in one request, and the letters after which the request is full (the server takes 32 MB). */
 const batch = 200
-/** Blobs larger than this are asked for before they are sent, bytes. */
-const askFirst = 1 << 20
-let sending: Sending = { state: 'sent', facts: 0, blobs: 0, refusal: null }
+const batchLetters = 4 << 20
+let sending: Sending = { state: 'reading', facts: 0, blobs: 0, uploading: null, refusal: null }
 let tries = 0
 let timer: ReturnType<typeof setTimeout> | undefined
 let mendedGap = false
@@ -56,7 +68,12 @@ export function startSending(): void {
 export async function sendNow(): Promise<void> {
   clearTimeout(timer)
   await navigator.locks.request('shearline-outbox', { ifAvailable: true }, async (lock) => {
-    if (lock === null) return
+    if (lock === null) {
+      // Another page of this browser is sending; this one only says how much is left.
+      await count()
+      show({ state: sending.facts + sending.blobs === 0 ? 'sent' : 'waiting' })
+      return
+    }
     try {
       await count()
       if (sending.facts + sending.blobs === 0) {
@@ -65,7 +82,7 @@ export async function sendNow(): Promise<void> {
       }
       show({ state: 'sending' })
       await sendFacts()
-      await sendBlobs()
+      await sendEach([sendBlobs, sendDocuments], (step) => step())
       tries = 0
       mendedGap = false
       await count()
@@ -77,14 +94,23 @@ export async function sendNow(): Promise<void> {
       announce({ what: 'outbox' })
     } catch (error) {
       await afterFailure(error)
+    } finally {
+      if (sending.uploading !== null) show({ uploading: null })
     }
   })
 }
 
 async function count(): Promise<void> {
   const db = await database()
-  const blobs = await db.getAll('blobs')
-  show({ facts: await db.count('outbox'), blobs: blobs.filter((blob) => !blob.sent).length })
+  const [facts, blobs, documents] = await Promise.all([
+    db.count('outbox'),
+    db.getAll('blobs'),
+    db.getAll('documents'),
+  ])
+  const unsent = new Set(blobs.filter((blob) => !blob.sent).map((blob) => blob.sha256))
+  // A document whose bytes are still to be sent is one thing, not two.
+  for (const document of documents) if (!document.sent) unsent.add(document.sha256)
+  show({ facts, blobs: unsent.size })
 }
 
 async function sendFacts(): Promise<void> {
@@ -99,25 +125,61 @@ async function sendFacts(): Promise<void> {
     const keys = await db.getAllKeys('outbox', undefined, batch)
     if (keys.length === 0) return
     const facts = await Promise.all(keys.map((key) => db.get('facts', key)))
-    const present = facts.filter((fact) => fact !== undefined)
+    const taken = fitting(facts)
+    const present = facts.slice(0, taken).filter((fact) => fact !== undefined)
     await remote.sendFacts(present)
     const tx = db.transaction('outbox', 'readwrite', strict)
-    await Promise.all([...keys.map((key) => tx.store.delete(key)), tx.done])
+    await Promise.all([...keys.slice(0, taken).map((key) => tx.store.delete(key)), tx.done])
     await count()
     for (const job of new Set(present.map((fact) => fact.job))) announce({ what: 'job', job })
   }
 }
 
+/** How many of these fit into one request; one always does. */
+function fitting(facts: readonly (Fact | undefined)[]): number {
+  let letters = 0
+  const full = facts.findIndex((fact) => {
+    letters += JSON.stringify(fact ?? null).length
+    return letters > batchLetters
+  })
+  return full === -1 ? facts.length : Math.max(1, full)
+}
+
+/** One that the server refuses must not keep the others here: the refusal is thrown once all were tried. */
+async function sendEach<T>(all: readonly T[], send: (one: T) => Promise<void>): Promise<void> {
+  let refused: Refused | null = null
+  for (const one of all) {
+    try {
+      await send(one)
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error
+      refused ??= error
+    }
+  }
+  if (refused !== null) throw refused
+}
+
 async function sendBlobs(): Promise<void> {
   const db = await database()
-  for (const kept of await db.getAll('blobs')) {
-    if (kept.sent) continue
-    // Asking first pays only where sending twice would cost more than the question.
-    const there = kept.blob.size > askFirst && (await remote.hasBlob(kept.sha256))
-    if (!there) await remote.sendBlob(kept.sha256, kept.blob)
-    await db.put('blobs', { ...kept, sent: true })
+  const unsent = (await db.getAll('blobs')).filter((blob) => !blob.sent)
+  await sendEach(unsent, async ({ sha256, name, blob }) => {
+    await upload(sha256, blob, (bytes) => show({ uploading: { name, sent: bytes, whole: blob.size } }))
+    const kept = await db.get('blobs', sha256)
+    if (kept !== undefined) await db.put('blobs', { ...kept, sent: true })
+    show({ uploading: null })
     await count()
-  }
+  })
+}
+
+async function sendDocuments(): Promise<void> {
+  const db = await database()
+  const unsent = (await db.getAll('documents')).filter((document) => !document.sent)
+  await sendEach(unsent, async (document) => {
+    await remote.sendDocument(document.job, { seal: document.seal, blob: document.sha256 })
+    await db.put('documents', { ...document, sent: true })
+    await count()
+    announce({ what: 'job', job: document.job })
+  })
 }
 
 async function afterFailure(error: unknown): Promise<void> {

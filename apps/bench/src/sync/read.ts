@@ -1,7 +1,8 @@
 /** @module Facts of a job: the union of what this device keeps and what the server knows, by (device, seq). */
 import type { Device, Fact, JobSummary } from '@shearline/jobfile'
-import { database } from './database.ts'
+import { database, type KeptDocument } from './database.ts'
 import { remote } from './remote.ts'
+import { hearFacts } from './skew.ts'
 
 /** What this device knows of a job. */
 export interface JobFacts {
@@ -52,7 +53,53 @@ export async function fetchFacts(job: string): Promise<boolean> {
     }
   }
   await tx.done
+  hearFacts(answer.facts, answer.devices, (await db.get('self', 'self'))?.device ?? null)
+  if (fresh && answer.facts.some((fact) => fact.kind === 'deletion-proven')) {
+    // Proving a signature needs more of the engine than the board carries.
+    const { followDeletions } = await import('./erase.ts')
+    await followDeletions(await db.getAllFromIndex('facts', 'job', job))
+  }
   return fresh
+}
+
+/**
+ * Brings everything here that the server has and this device lacks, job by job, the latest first, so that every
+ * job opens without a connection. Calls back with each job that grew. Only one page of the browser fetches at a time.
+ */
+export async function fetchAll(onGrown: (job: string) => void): Promise<void> {
+  await navigator.locks.request('shearline-fetch', { ifAvailable: true }, async (lock) => {
+    if (lock === null) return
+    const db = await database()
+    const { marks } = await remote.marks()
+    const known = new Map((await db.getAll('marks')).map(({ job, mark }) => [job, mark]))
+    for (const { job, mark } of marks) {
+      if (known.get(job) === mark) continue
+      if (await fetchFacts(job)) onGrown(job)
+      await db.put('marks', { job, mark })
+    }
+  })
+}
+
+/** A document that was sealed on this device, with its bytes; null when this device has none of that seal. */
+export async function keptDocument(
+  seal: string,
+): Promise<{ readonly document: KeptDocument; readonly blob: Blob } | null> {
+  const db = await database()
+  const document = await db.get('documents', seal)
+  const kept = document === undefined ? undefined : await db.get('blobs', document.sha256)
+  return document === undefined || kept === undefined ? null : { document, blob: kept.blob }
+}
+
+/** How many facts of each job are saved here and not sent. */
+export async function unsentByJob(): Promise<ReadonlyMap<string, number>> {
+  const db = await database()
+  const tx = db.transaction(['outbox', 'facts'])
+  const counts = new Map<string, number>()
+  for (const key of await tx.objectStore('outbox').getAllKeys()) {
+    const fact = await tx.objectStore('facts').get(key)
+    if (fact !== undefined) counts.set(fact.job, (counts.get(fact.job) ?? 0) + 1)
+  }
+  return counts
 }
 
 /** The board from this device alone: what it folded itself or saw last time. */

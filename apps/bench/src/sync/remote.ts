@@ -2,6 +2,7 @@
 import type { Device, Fact } from '@shearline/jobfile'
 import type { Api } from '@shearline/server/api-type'
 import { type ClientResponse, hc } from 'hono/client'
+import { hearClock } from './skew.ts'
 
 /** The one error shape of the server. */
 export interface Refusal {
@@ -15,7 +16,7 @@ export interface Refusal {
 export class Refused extends Error {
   readonly status: number
   readonly refusal: Refusal
-  /** The whole answer: a refused seal carries its needs. */
+  /** The whole answer: a refused part carries the place to go on. */
   readonly answer: unknown
   constructor(status: number, refusal: Refusal, answer: unknown) {
     super(refusal.what)
@@ -37,10 +38,28 @@ export class Unreachable extends Error {
   }
 }
 
-const api = hc<Api>('').api
+/** A line that swallows questions must not hold up the page for ever. Milliseconds. */
+const patience = 30_000
+/** A part of an upload over a slow line takes longer. Milliseconds. */
+const patienceForBytes = 10 * 60_000
+
+const timed: typeof fetch = async (input, init) => {
+  const wait = init?.body instanceof Blob ? patienceForBytes : patience
+  const askedAt = Date.now()
+  const response = await fetch(input, { ...init, signal: AbortSignal.timeout(wait) })
+  hearClock(response.headers.get('date'), askedAt, Date.now())
+  return response
+}
+
+const api = hc<Api>('', { fetch: timed }).api
+
+/** Asks an address that the typed client does not cover (raw bytes) and reads its JSON answer. */
+export function ask(address: string, init?: RequestInit): Promise<unknown> {
+  return read(timed(address, init))
+}
 
 /** Waits for an answer and reads it; what the server refuses or cannot do is thrown in two kinds. */
-async function read<R extends ClientResponse<unknown>>(asked: Promise<R>): Promise<AnswerOf<R>> {
+async function read<R extends ClientResponse<unknown> | Response>(asked: Promise<R>): Promise<AnswerOf<R>> {
   let response: R
   try {
     response = await asked
@@ -76,23 +95,13 @@ export const remote = {
   enrol: (device: Device) => read(api.devices.$post({ json: device })),
   sendFacts: (facts: readonly Fact[]) => read(api.facts.$post({ json: { facts: [...facts] } })),
   jobs: () => read(api.jobs.$get()),
+  marks: () => read(api.marks.$get()),
   facts: (job: string) => read(api.jobs[':job'].facts.$get({ param: { job } })),
-  seal: (job: string, json: { language: string; by: string; evenIfNotReady: boolean }) =>
-    read(api.jobs[':job'].seal.$post({ param: { job }, json })),
-  hasBlob: async (sha256: string): Promise<boolean> => {
-    const response = await fetch(`/api/blobs/${sha256}`, { method: 'HEAD' }).catch(() => null)
-    return response?.ok ?? false
-  },
-  sendBlob: (sha256: string, blob: Blob) =>
-    read(
-      api.blobs[':sha256'].$put(
-        { param: { sha256 } },
-        { init: { body: blob, headers: { 'content-type': blob.type || 'application/octet-stream' } } },
-      ),
-    ),
+  sendDocument: (job: string, json: { readonly seal: string; readonly blob: string }) =>
+    read(api.jobs[':job'].document.$put({ param: { job }, json })),
 }
 
-/** Where the sealed document of a job opens. */
+/** Where the latest sealed document of a job opens on the server. */
 export function documentAddress(job: string): string {
   return `/api/jobs/${encodeURIComponent(job)}/document`
 }

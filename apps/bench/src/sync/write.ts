@@ -10,11 +10,24 @@ import {
 } from '@shearline/jobfile'
 import { ownDevice, signer } from '../device/self.ts'
 import { announce } from './changes.ts'
-import { database, type KeptBlob, strict } from './database.ts'
+import { database, type KeptBlob, type KeptDocument, type Self, settled, strict } from './database.ts'
 import { keepSummary } from './read.ts'
 
 /** A fact as a form hands it over: its kind and a body that fits. */
 export type Draft = { [K in Kind]: { readonly kind: K; readonly body: BodyInput<K> } }[Kind]
+
+/** What goes to the disk together with the facts just written. */
+export interface Beside {
+  readonly blobs?: readonly KeptBlob[]
+  readonly documents?: readonly KeptDocument[]
+}
+
+/** Writes the next facts of this device's chain. They are kept only when everything composed with them is. */
+export interface Pen {
+  readonly self: Self
+  /** Gives a draft its place and signature; `after` is an instant it must come later than. */
+  write(draft: Draft, after?: string): Promise<Fact>
+}
 
 /**
  * Signs drafts, gives them their place in this device's chain and keeps them, with any blobs they name, in
@@ -26,40 +39,60 @@ export function keepFacts(
   drafts: readonly Draft[],
   blobs: readonly KeptBlob[] = [],
 ): Promise<readonly Fact[]> {
+  return keepComposed(job, async (pen) => {
+    for (const draft of drafts) await pen.write(draft)
+    return { blobs }
+  })
+}
+
+/**
+ * Keeps what `compose` writes and brings, all or nothing. Nobody else writes on this device meanwhile, so what is
+ * composed can speak of the job exactly as it stands here.
+ */
+export function keepComposed(job: string, compose: (pen: Pen) => Promise<Beside>): Promise<readonly Fact[]> {
   return navigator.locks.request('shearline-chain', async () => {
     const self = await ownDevice()
     const sign = signer(self)
     let head = self.head
     let lastAt = self.lastAt
     const facts: Fact[] = []
-    for (const { kind, body } of drafts) {
-      const now = new Date().toISOString()
-      lastAt = notBefore(lastAt, now)
-      const draft: FactDraft = {
-        id: crypto.randomUUID(),
-        job,
-        at: lastAt,
-        by: self.by,
-        kind,
-        body: body as FactDraft['body'],
-      }
-      const written = await writeFact(draft, self.device, head, sign)
-      facts.push(written.fact)
-      head = written.head
-    }
+    const { blobs = [], documents = [] } = await compose({
+      self,
+      write: async ({ kind, body }, after) => {
+        lastAt = nextInstant(lastAt, after)
+        const draft: FactDraft = {
+          id: crypto.randomUUID(),
+          job,
+          at: lastAt,
+          by: self.by,
+          kind,
+          body: body as FactDraft['body'],
+        }
+        const written = await writeFact(draft, self.device, head, sign)
+        head = written.head
+        facts.push(written.fact)
+        return written.fact
+      },
+    })
     const db = await database()
-    const tx = db.transaction(['self', 'facts', 'outbox', 'blobs'], 'readwrite', strict)
-    const kept: Promise<unknown>[] = facts.flatMap((fact) => [
-      tx.objectStore('facts').add(fact),
-      tx.objectStore('outbox').put({ device: fact.device, seq: fact.seq }),
+    const tx = db.transaction(['self', 'facts', 'outbox', 'blobs', 'documents'], 'readwrite', strict)
+    await settled(tx, [
+      ...facts.flatMap((fact) => [
+        tx.objectStore('facts').add(fact),
+        tx.objectStore('outbox').put({ device: fact.device, seq: fact.seq }),
+      ]),
+      ...blobs.map((blob) => tx.objectStore('blobs').put(blob)),
+      ...documents.map((document) => tx.objectStore('documents').put(document)),
+      tx.objectStore('self').put({ ...self, head, lastAt }),
     ])
-    for (const blob of blobs) kept.push(tx.objectStore('blobs').put(blob))
-    kept.push(tx.objectStore('self').put({ ...self, head, lastAt }))
-    await Promise.all([...kept, tx.done])
     announce({ what: 'job', job })
     announce({ what: 'outbox' })
-    // The board's line follows from the facts: the page that recorded them does not wait for it.
-    void keepOwnSummary(job).then(() => announce({ what: 'jobs' }))
+    // The board's line follows from the facts: the page that recorded them does not wait for it. A full disk
+    // must not undo what was just shown as saved.
+    void keepOwnSummary(job).then(
+      () => announce({ what: 'jobs' }),
+      () => undefined,
+    )
     return facts
   })
 }
@@ -67,10 +100,16 @@ export function keepFacts(
 /** A clock set back by less than this is taken as jitter; by more, as a clock put right. Milliseconds. */
 const jitter = 5 * 60_000
 
-/** The instant of the next fact: never before the device's last one, unless its clock was put right since. */
-function notBefore(lastAt: string | null, now: string): string {
-  if (lastAt === null || lastAt <= now) return now
-  return Date.parse(lastAt) - Date.parse(now) < jitter ? lastAt : now
+/**
+ * The instant of the next fact: never before the device's last one, unless its clock was put right since, and
+ * later than `after`.
+ */
+function nextInstant(lastAt: string | null, after: string | undefined): string {
+  const now = new Date().toISOString()
+  const back = lastAt !== null && lastAt > now && Date.parse(lastAt) - Date.parse(now) < jitter
+  const next = back ? lastAt : now
+  if (after === undefined || next > after) return next
+  return new Date(Date.parse(after) + 1).toISOString()
 }
 
 /** Keeps the board's line of a job as this device folds it, so that the board needs no engine. */

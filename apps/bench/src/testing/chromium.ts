@@ -87,7 +87,8 @@ export async function switchOn(profile: string, url: string): Promise<Tablet> {
       `--user-data-dir=${profile}`,
       'about:blank',
     ],
-    { stdio: 'ignore' },
+    // A group of its own: its helpers, which hold the stores, die in the same instant.
+    { stdio: 'ignore', detached: true },
   )
   const browser = await connect(portFile)
   const context = browser.contexts()[0]
@@ -111,7 +112,7 @@ async function connect(portFile: string): Promise<Browser> {
 
 async function kill(child: ChildProcess, browser: Browser): Promise<void> {
   const gone = new Promise((resolve) => child.once('exit', resolve))
-  child.kill('SIGKILL')
+  if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL')
   await gone
   await browser.close().catch(() => undefined)
 }

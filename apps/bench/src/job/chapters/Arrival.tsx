@@ -1,9 +1,9 @@
-import { TypedScan } from '../../faults/TypedScan.tsx'
+import { ScanIn } from '../../faults/ScanIn.tsx'
 import { Differences } from '../../keys/Differences.tsx'
 import { FunctionGridTable } from '../../keys/FunctionGridTable.tsx'
 import { KeyCards } from '../../keys/KeyCards.tsx'
 import { KeyCount } from '../../keys/KeyCount.tsx'
-import { ImportRecording } from '../../recording/ImportRecording.tsx'
+import { FobCells } from '../../power/FobCells.tsx'
 import { SupplyReading } from '../../supply/SupplyReading.tsx'
 import { VinPart } from '../../vin/VinPart.tsx'
 import { t } from '../../words/index.ts'
@@ -19,6 +19,7 @@ export function ArrivalChapter() {
       <VinPart />
       <KeyCards origin="existing" />
       <SupplyReading during="rest" />
+      <FobCells />
       <KeyCount when="before" />
       <Part title={t('grid.before')} need="tests-before-open">
         {state.keys.length === 0 ? <p>{t('grid.no-keys')}</p> : <FunctionGridTable phase="before" />}
@@ -30,8 +31,7 @@ export function ArrivalChapter() {
         more={t('scan.again')}
         about={<p>{scanned ? t('scan.before.there') : t('scan.before.why')}</p>}
       >
-        <ImportRecording />
-        <TypedScan phases={['before']} />
+        <ScanIn phases={['before']} />
       </Part>
       <Differences chapter="arrival" />
     </>

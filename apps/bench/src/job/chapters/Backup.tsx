@@ -2,6 +2,8 @@ import { useState } from 'react'
 import { Choice } from '../../form/Choice.tsx'
 import { Words } from '../../form/Words.tsx'
 import { HashedFile } from '../../recording/HashedFile.tsx'
+import { SealReads } from '../../vault/SealReads.tsx'
+import { Secrets } from '../../vault/Secrets.tsx'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
 import { Facts } from '../Facts.tsx'
@@ -12,6 +14,7 @@ export function BackupChapter() {
   const { state } = useDesk()
   const { backup, backupWaived } = state.teaching
   const same = backup !== null && backup.firstRead === backup.secondRead
+  const keyed = backup?.digest === 'hmac-sha256'
   const [fresh, renew] = useFresh()
   return (
     <Part
@@ -26,13 +29,20 @@ export function BackupChapter() {
               <Facts
                 rows={[
                   [t('backup.what'), backup.what],
-                  [t('backup.first'), <code key="first">{backup.firstRead.slice(0, 24)}…</code>],
-                  [t('backup.second'), <code key="second">{backup.secondRead.slice(0, 24)}…</code>],
+                  [
+                    keyed ? t('vault.digest.first') : t('backup.first'),
+                    <code key="first">{backup.firstRead.slice(0, 24)}…</code>,
+                  ],
+                  [
+                    keyed ? t('vault.digest.second') : t('backup.second'),
+                    <code key="second">{backup.secondRead.slice(0, 24)}…</code>,
+                  ],
                 ]}
               />
               <p>{same ? t('backup.same') : t('backup.differ')}</p>
             </>
           )}
+          <Secrets />
           {backup === null && backupWaived !== null && <p>{t('line.no-backup', { reason: backupWaived })}</p>}
         </>
       }
@@ -43,11 +53,30 @@ export function BackupChapter() {
 }
 
 function BackupForm({ onDone }: { readonly onDone: () => void }) {
-  const [way, setWay] = useState<'reads' | 'none' | null>(null)
+  const [way, setWay] = useState<'seal' | 'reads' | 'none' | null>(null)
   const [what, setWhat] = useState('')
   const [firstRead, setFirst] = useState('')
   const [secondRead, setSecond] = useState('')
   const [because, setBecause] = useState('')
+  const choice = (
+    <Choice
+      label={t('backup.way')}
+      value={way}
+      onChange={setWay}
+      options={[
+        ['seal', t('backup.way.seal')],
+        ['reads', t('backup.way.reads')],
+        ['none', t('backup.way.none')],
+      ]}
+    />
+  )
+  if (way === 'seal')
+    return (
+      <>
+        {choice}
+        <SealReads onDone={onDone} />
+      </>
+    )
   return (
     <RecordForm
       submit={t('record')}
@@ -57,15 +86,7 @@ function BackupForm({ onDone }: { readonly onDone: () => void }) {
         return way === 'reads' ? [{ kind: 'backup-proven', body: { what, firstRead, secondRead } }] : null
       }}
     >
-      <Choice
-        label={t('backup.way')}
-        value={way}
-        onChange={setWay}
-        options={[
-          ['reads', t('backup.way.reads')],
-          ['none', t('backup.way.none')],
-        ]}
-      />
+      {choice}
       {way === 'reads' && (
         <>
           <p>{t('backup.stays')}</p>

@@ -1,9 +1,7 @@
-import { useState } from 'react'
-import { ClearRequest } from '../../faults/ClearRequest.tsx'
-import { FaultLines } from '../../faults/FaultLines.tsx'
-import { TypedScan } from '../../faults/TypedScan.tsx'
-import formCss from '../../form/form.module.css'
-import { ImportRecording } from '../../recording/ImportRecording.tsx'
+import { Clearing } from '../../faults/clearing/Clearing.tsx'
+import { WhoMissesWhom } from '../../faults/graph/WhoMissesWhom.tsx'
+import { FaultLives } from '../../faults/lives/FaultLives.tsx'
+import { ScanIn } from '../../faults/ScanIn.tsx'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
 import { Part } from '../Part.tsx'
@@ -13,7 +11,7 @@ export function FaultsChapter() {
   const { state } = useDesk()
   const phases = new Set(state.scans.map((scan) => scan.phase))
   const after = phases.has('after') || phases.has('cycled')
-  const [clearing, setClearing] = useState(false)
+  const some = state.faults.faults.length > 0
   return (
     <>
       <Part
@@ -23,28 +21,16 @@ export function FaultsChapter() {
         more={t('scan.again')}
         about={<p>{after ? t('scan.after.there') : t('scan.after.why')}</p>}
       >
-        <ImportRecording />
-        <TypedScan phases={['after', 'cleared', 'cycled']} />
+        <ScanIn phases={['after', 'cleared', 'cycled']} />
       </Part>
-      {state.faults.faults.length > 0 && (
+      {some && (
         <Part title={after ? t('faults.lines') : t('faults.so-far')}>
-          <FaultLines />
+          <FaultLives />
         </Part>
       )}
-      {after && state.faults.faults.length === 0 && <p>{t('faults.none')}</p>}
-      {after && state.faults.faults.length > 0 && (
-        <Part title={t('clear.title')} about={<p>{t('clear.what')}</p>}>
-          {clearing ? (
-            <ClearRequest onDone={() => setClearing(false)} />
-          ) : (
-            <div className={formCss.foot}>
-              <button type="button" className={formCss.plain} onClick={() => setClearing(true)}>
-                {t('clear.ask')}
-              </button>
-            </div>
-          )}
-        </Part>
-      )}
+      {after && !some && <p>{t('faults.none')}</p>}
+      {after && some && <WhoMissesWhom />}
+      {after && some && <Clearing />}
     </>
   )
 }

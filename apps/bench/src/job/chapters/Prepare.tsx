@@ -4,6 +4,7 @@ import { Choice } from '../../form/Choice.tsx'
 import formCss from '../../form/form.module.css'
 import { Words } from '../../form/Words.tsx'
 import { KeyCards } from '../../keys/KeyCards.tsx'
+import { RemoteCheck } from '../../remote/RemoteCheck.tsx'
 import { number } from '../../words/amounts.ts'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
@@ -36,6 +37,7 @@ export function PrepareChapter() {
       >
         <BlankForm key={fresh} onDone={renew} />
       </Part>
+      <RemoteCheck />
       <KeyCards origin="new" />
     </>
   )

@@ -2,6 +2,9 @@ import { Differences, Reason } from '../../keys/Differences.tsx'
 import { FunctionGridTable } from '../../keys/FunctionGridTable.tsx'
 import { KeyCount } from '../../keys/KeyCount.tsx'
 import { SupplyReading } from '../../supply/SupplyReading.tsx'
+import { Retest } from '../../teaching/guide/Retest.tsx'
+import { LeastTests } from '../../teaching/proof/LeastTests.tsx'
+import { TallyNumbers } from '../../teaching/proof/TallyNumbers.tsx'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
@@ -19,6 +22,8 @@ export function ProveChapter() {
   )
   return (
     <>
+      <Retest />
+      <LeastTests />
       <Part title={t('grid.after')} need="tests-after-open">
         {state.keys.length === 0 ? <p>{t('grid.no-keys')}</p> : <FunctionGridTable phase="after" />}
       </Part>
@@ -37,6 +42,7 @@ export function ProveChapter() {
         )
       })}
       <KeyCount when="after" />
+      <TallyNumbers />
       <Differences chapter="prove" />
       <SupplyReading during="after" />
     </>

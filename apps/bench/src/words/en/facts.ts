@@ -44,7 +44,7 @@ export const factWords = {
   'fact.retention-set': 'Deletion set for {count, plural, one {# class} other {# classes}} ({pack})',
   'fact.corrected': '{action, select, withdrawn {Withdrawn} other {Replaced}}: {reason}',
   'fact.document-sealed': 'Document sealed over {count, plural, one {# fact} other {# facts}}, {root}…',
-  'fact.unknown': 'A newer version recorded "{kind}". It is kept; this version cannot read it.',
+  'fact.unknown': 'A newer version recorded "{kind}". It is kept, not understood; update Shearline.',
   'fact.erased': 'The content of "{kind}" was deleted when its time was over. Its place in the record stays.',
   'fact.unreadable': 'The content of "{kind}" does not fit its kind. It is kept and not counted.',
 } as const

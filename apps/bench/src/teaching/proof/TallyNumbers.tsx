@@ -1,0 +1,32 @@
+import { useDesk } from '../../job/desk.ts'
+import { Part } from '../../job/Part.tsx'
+import { t } from '../../words/index.ts'
+import css from '../teaching.module.css'
+
+/** The four numbers side by side, and what in them is entries rather than keys. */
+export function TallyNumbers() {
+  const { tally } = useDesk().state
+  const numbers = [
+    ['said', tally.saidToExist],
+    ['bench', tally.onBench],
+    ['before', tally.storedBefore],
+    ['after', tally.storedAfter],
+  ] as const
+  return (
+    <Part title={t('tally.title')}>
+      <dl className={`${css.meters} ${css.four}`}>
+        {numbers.map(([name, value]) => (
+          <div key={name}>
+            <dt>{t(`tally.${name}`)}</dt>
+            <dd>{value ?? t('meter.none')}</dd>
+          </div>
+        ))}
+      </dl>
+      <p className={css.under}>
+        {t('tally.identities', { keys: tally.onBench, identities: tally.identitiesOnBench })}{' '}
+        {tally.unaccounted !== null && t('tally.unaccounted', { count: tally.unaccounted })}{' '}
+        {t('tally.expected', { count: tally.expectedAfter })}
+      </p>
+    </Part>
+  )
+}

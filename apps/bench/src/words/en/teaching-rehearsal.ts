@@ -1,0 +1,62 @@
+/** The rehearsal: order, guards, the line of steps, what a stop leaves and the way back. */
+export const teachingRehearsalWords = {
+  'rehearsal.title': 'Rehearsal: step by step, and what holds if it stops',
+  'rehearsal.again': 'Read it again',
+  'rehearsal.read': 'Read in the order {order}. {wayBack}',
+  'rehearsal.no-keys': 'No key is to be taught yet: label the keys on the bench and the new one first.',
+  'rehearsal.missing':
+    '{count, plural, one {Key {keys} is} other {Keys {keys} are}} not in it: read it again.',
+  'rehearsal.no-new': 'No new key is labelled yet. Label it above first, so that it is rehearsed too.',
+  'rehearsal.working': 'Going through every way it can stop ...',
+  'rehearsal.too-much-unknown':
+    'Too much is not known for an answer. State the kind of session, the places in the list or what opens it.',
+  'rehearsal.open': 'Session opened',
+  'rehearsal.opened': 'opened',
+  'rehearsal.closed': 'Session closed',
+  'rehearsal.closed-short': 'closed',
+  'rehearsal.cannot-open': 'By this rule the session cannot be opened with what is here.',
+  'rehearsal.better': 'A safer order: {order}.',
+  'rehearsal.take-better': 'Take it',
+  'rehearsal.key': 'Key {key}',
+  'rehearsal.earlier': 'Earlier',
+  'rehearsal.length': 'Length of the session: {time}.',
+  'rehearsal.stranded':
+    '{count, plural, =0 {Wherever it stops, a key here still starts the car.} one {At # step the car may be left with no key that starts it.} other {At # steps the car may be left with no key that starts it.}}',
+  'rehearsal.sure': 'Read every line. The worst way back above is what you promise the customer.',
+  'rehearsal.record': 'I have read it',
+
+  'order.title': 'Order in which the keys are shown',
+  'order.earlier': 'Show key {key} earlier',
+  'why.proven': 'Why this order: every other was ruled out',
+  'why.best-found': 'Why this order: the best that was found',
+  'why.at-open': 'after opening',
+  'why.at-key': 'after key {key}',
+
+  'guards.title': 'Before it is opened',
+  'guards.all': 'Before it is opened: everything is settled',
+  'guards.open':
+    '{count, plural, one {Before it is opened: # thing to settle} other {Before it is opened: # things to settle}}',
+  'guards.met': 'Settled: {guards}.',
+
+  'line-of-steps': 'The session as a line of steps',
+  'mark.safe': 'as before',
+  'mark.loses': 'loses {keys}',
+  'mark.stranded': 'stranded',
+  'end-mark.safe': 'all start',
+  'end-mark.loses': 'some stop',
+  'end-mark.stranded': 'none starts',
+  'stop-here.title': '{step}: if something happens now',
+  'stop-here.goes-on': 'The session goes on; at its end:',
+  'stop-here.spoiled': 'Spoiled: {keys}.',
+  'cause.of-key': '{cause} ({key})',
+  'list-or': ' / ',
+
+  'way.going': 'To drive away:',
+  'way.finished': 'To finish the work:',
+  'way.goes': 'The car can be driven with {keys}.',
+  'way.in': '{way}, {time}.',
+  'way.not-proven': 'A shorter way may exist.',
+  'lasting.none': 'no figure',
+  'lasting.seconds': '{count, plural, one {{figure} second} other {{figure} seconds}}',
+  'lasting.minutes': '{count, plural, one {{figure} minute} other {{figure} minutes}}',
+} as const
