@@ -1,10 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { recordingAfter } from '@shearline/jobfile/demo'
+import type { JobState } from '@shearline/jobfile'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures, shearline } from '../support/shearline.ts'
+import { importAs, openChapter, proveVan, scanVan, sealVan, settleVan, teachVan } from '../support/van-job.ts'
 
 /** Screenshots of every screen at three sizes go here when asked for, to be looked at. */
 const shots = process.env.SHEARLINE_SHOTS
@@ -12,14 +13,6 @@ const shots = process.env.SHEARLINE_SHOTS
 const served = new Served()
 let browser: Browser
 let page: Page
-
-/** The part of the job page that answers a need; the next step leads to the same place. */
-const part = (need: string) => page.locator(`[data-need~="${need}"]`).first()
-
-async function openChapter(name: string): Promise<void> {
-  const button = page.locator(`#chapter-${name} h2 button`)
-  if ((await button.getAttribute('aria-expanded')) === 'false') await button.click()
-}
 
 async function picture(name: string): Promise<void> {
   if (shots === undefined) return
@@ -39,38 +32,9 @@ async function picture(name: string): Promise<void> {
   await page.emulateMedia({ colorScheme: 'light' })
 }
 
-/** The first fact on a device asks for the name that stands beside it; later ones do not. */
-async function sayWho(): Promise<void> {
-  const dialog = page.getByRole('dialog', { name: 'Who is working?' })
-  await dialog.waitFor()
-  await dialog.getByRole('textbox').fill('technician')
-  await dialog.getByRole('button').first().click()
-  await dialog.waitFor({ state: 'detached' })
-}
-
-/** Imports a recording through the file picker of a chapter and says which scan it is. */
-async function importAs(file: string, which: string): Promise<string> {
-  await page.locator('#chapter-faults input[type=file]').setInputFiles(file)
-  const dialog = page.getByRole('dialog', { name: /^Recording/ })
-  await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
-  const found = (await dialog.textContent()) ?? ''
-  await picture('import')
-  await dialog.getByRole('radio', { name: which }).check()
-  await dialog.getByRole('button', { name: 'Record it' }).click()
-  await dialog.waitFor({ state: 'detached' })
-  return found
-}
-
 const standing = async () => {
   const response = await page.request.get(`${served.url}api/jobs/demo-van`)
-  const { state } = (await response.json()) as {
-    state: {
-      inLine: boolean
-      tumblers: { name: string; state: string; needs: { code: string }[] }[]
-      faults: { faults: { class: string }[] }
-    }
-  }
-  return state
+  return ((await response.json()) as { state: JobState }).state
 }
 
 describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium', () => {
@@ -92,83 +56,18 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     await picture('board')
     await page.getByText('Small van, five keys stored').click()
 
-    await openChapter('teach')
-    await picture('teach')
-    for (const [index, key] of ['B', 'D', 'E'].entries()) {
-      const step = part(`key-not-taught:${key}`)
-      await step.getByRole('textbox', { name: 'Count the car shows' }).fill(String(index + 2))
-      await step.getByRole('textbox', { name: /^Supply voltage/ }).fill('13.4')
-      await step.getByRole('button', { name: `Key ${key} is taken` }).click()
-      if (index === 0) await sayWho()
-      await page.getByText(`Key ${key} is taught`).waitFor()
-    }
-    await part('session-not-closed').getByRole('textbox', { name: 'Count the car shows' }).fill('4')
-    await part('session-not-closed').getByRole('button', { name: 'The session is closed' }).click()
-    await page.locator('#chapter-teach').getByText('The session is closed.').waitFor()
-
-    await openChapter('prove')
-    const grid = part('tests-after-open')
-    await grid.getByRole('checkbox').check()
-    for (;;) {
-      const open = grid.locator('button[data-outcome=open]')
-      const count = await open.count()
-      if (count === 0) break
-      await open.first().click()
-      await expect.poll(() => open.count()).toBeLessThan(count)
-    }
-    await picture('grid')
-    await part('supply-after-missing')
-      .getByRole('textbox', { name: /^Supply voltage/ })
-      .fill('12.7')
-    await part('supply-after-missing').getByRole('button', { name: 'Record', exact: true }).click()
-    await part('supply-after-missing').getByText('12.7 V').waitFor()
-
-    await openChapter('faults')
-    const recording = join(served.folder, 'session.log')
-    writeFileSync(recording, recordingAfter(Math.floor(Date.now() / 1000)))
-    const found = await importAs(recording, 'After the work')
-    expect(found).toContain('738')
-    await page.locator('#chapter-faults').getByText('U0140-87').filter({ visible: true }).first().waitFor()
-    await picture('faults')
-    await expect
-      .poll(async () => (await standing()).faults.faults.map((line) => line.class).sort(), {
-        timeout: 30_000,
-      })
-      .toEqual(['raised-by-work', 'there-before-still'])
-    // What the work raised is still stored: the customer is told and acknowledges it.
-    await page.locator('#chapter-faults').getByText('Let the customer acknowledge it').first().click()
-    const acknowledge = page
-      .locator('#chapter-faults form', { has: page.getByRole('button', { name: 'Acknowledged: record it' }) })
-      .first()
-    for (const field of await acknowledge.getByRole('textbox').all())
-      await field.fill('Fleet manager, told that it clears by itself')
-    await acknowledge.getByRole('button', { name: 'Acknowledged: record it' }).click()
-
-    await openChapter('handover')
-    const cautions = part('caution-not-read').getByRole('button', { name: /^Read: / })
-    for (let left = await cautions.count(); left > 0; left = await cautions.count()) {
-      await cautions.first().click()
-      await expect.poll(() => cautions.count()).toBeLessThan(left)
-    }
-    await part('price-not-agreed')
-      .getByRole('textbox', { name: /^Line 1: amount/ })
-      .fill('350')
-    await part('price-not-agreed').getByRole('button', { name: 'Record', exact: true }).click()
-    await part('price-not-agreed').getByText('Sum').waitFor()
-    await part('retention-not-set').getByRole('button', { name: 'Record', exact: true }).click()
-    await expect
-      .poll(
-        async () => (await standing()).tumblers.flatMap((tumbler) => tumbler.needs.map((need) => need.code)),
-        { timeout: 30_000 },
-      )
-      .toEqual(['not-sealed'])
-    await page.getByRole('button', { name: 'Seal the document' }).click()
-    await page.getByRole('link', { name: /open/i }).last().waitFor({ timeout: 60_000 })
-    await expect.poll(async () => (await standing()).inLine, { timeout: 30_000 }).toBe(true)
+    const van = { page, standing, picture }
+    await teachVan(van, true)
+    await proveVan(van)
+    await scanVan(van, join(served.folder, 'session.log'))
+    await settleVan(van)
+    await sealVan(van)
     await page.evaluate(() => window.scrollTo(0, 0))
     await picture('sealed')
     expect(faults).toEqual([])
 
+    // The document was made on the device; the server has it once everything is sent.
+    await page.getByText('Saved, all sent').waitFor({ timeout: 30_000 })
     const document = await page.request.get(`${served.url}api/jobs/demo-van/document`)
     const file = join(served.folder, 'handover.pdf')
     writeFileSync(file, await document.body())
@@ -192,8 +91,12 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     async () => {
       await page.goto(served.url)
       await page.getByText('Estate car, spare wanted').click()
-      await openChapter('faults')
-      const found = await importAs(join(captures ?? '', '01_can11_obd_uds_kwp_scan.log'), 'After the work')
+      await openChapter(page, 'faults')
+      const found = await importAs(
+        { page, picture },
+        join(captures ?? '', '01_can11_obd_uds_kwp_scan.log'),
+        'After the work',
+      )
       // Frames, messages and incomplete transfers as tshark 4.0.17 and scapy count them (../shared/captures/expected).
       expect(found).toMatch(/Frames\s*1,845/)
       expect(found).toMatch(/Messages\s*1,814, 2 more incomplete/)
