@@ -12,8 +12,13 @@ import { dirname, join } from 'node:path'
 import { pipeline } from 'node:stream/promises'
 import { fileURLToPath } from 'node:url'
 import { createGzip } from 'node:zlib'
+import { openBrowser } from './bench/browser.mjs'
+import { foldRows } from './bench/fold.mjs'
 import { recordings } from './bench/generate.mjs'
+import { otherLayouts } from './bench/layouts.mjs'
 import { installed, median, paired, run } from './bench/measure.mjs'
+import { rehearseRows } from './bench/rehearse.mjs'
+import { remoteRows } from './bench/remote.mjs'
 import { writeReport } from './bench/report.mjs'
 import { pcapngSlice, textSlice } from './bench/slices.mjs'
 import { diagnosticIds } from './bench/traffic.mjs'
@@ -34,6 +39,9 @@ if (!existsSync(join(root, 'apps', 'cli', 'dist', 'index.js'))) {
   process.exit(2)
 }
 
+// The bundle is only used when nothing was built after it.
+await import('./bundle-decode.mjs')
+
 const load = [loadavg()[0], 0]
 say(`Making recordings of ${frames} frames in ${folder} (once) ...`)
 const { text, pcapng, holds } = recordings(frames, folder)
@@ -53,10 +61,10 @@ function summary(file, of = expected) {
   return done
 }
 
-function inProcess(file) {
+function inProcess(file, of = expected) {
   const done = run(process.execPath, [join(root, 'scripts', 'bench', 'in-process.mjs'), file], { keep: true })
   const { seconds, processorSeconds, summary: counted } = JSON.parse(done.output)
-  check(counted, expected)
+  check(counted, of)
   return { wall: seconds, processor: processorSeconds, kilobytes: done.kilobytes }
 }
 
@@ -102,6 +110,40 @@ const inner = paired(
 )
 rows.push({ what: 'in process, text', frames, ...inner.first })
 rows.push({ what: 'in process, pcapng', frames, ...inner.second })
+
+say('a browser worker ...')
+const chromium = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync)
+if (chromium === undefined) leftOut.push('the browser worker (Chromium is not installed)')
+else {
+  const browser = await openBrowser(chromium)
+  const pairs = []
+  for (let round = 0; round < rounds; round++) {
+    const here = inProcess(text)
+    const { seconds, summary: counted } = await browser.decode(text)
+    check(counted, expected)
+    pairs.push({ seconds, ratio: seconds / here.wall })
+  }
+  await browser.close()
+  rows.push({
+    what: `worker of Chromium ${browser.version.split('.')[0]}, text`,
+    frames,
+    wall: median(pairs.map((pair) => pair.seconds)),
+    ratio: `${times(median(pairs.map((pair) => pair.ratio)))} as long as in process`,
+    target: 'at most 3 x',
+  })
+}
+
+say('other layouts ...')
+const few = 1_000_000
+for (const { what, file } of otherLayouts(textSlice(text, few), pcapngSlice(pcapng, few))) {
+  const runs = Array.from({ length: 3 }, () => inProcess(file, { frames: few, incomplete: 0 }))
+  rows.push({
+    what: `in process, ${what}`,
+    frames: few,
+    wall: median(runs.map((one) => one.wall)),
+    processor: median(runs.map((one) => one.processor)),
+  })
+}
 
 say('gzip ...')
 const packed = `${text}.gz`
@@ -187,9 +229,17 @@ else {
     target: '20 x',
   })
 }
-leftOut.push('the browser worker (not yet part of this run)')
-
+rows.push(...rehearseRows(rounds))
+rows.push(...foldRows(quick))
+rows.push(...remoteRows(Math.min(rounds, 3)))
 load[1] = loadavg()[0]
 const page = quick ? join(folder, 'performance.md') : join(root, 'docs', 'performance.md')
 writeReport(page, { holds, rows, memory, leftOut, rounds, load })
 say(`Written: ${page}`)
+
+say('durable appends of the store ...')
+run(process.execPath, [
+  '--conditions=@shearline/source',
+  join(root, 'scripts', 'bench', 'store.mjs'),
+  ...process.argv.slice(2),
+])

@@ -97,6 +97,8 @@ function build() {
     'build the packages',
     run(node(), [join('node_modules', 'typescript', 'bin', 'tsc'), '-b', ...builtProjects()]),
   )
+  say('Bundling the decode command (rolldown) ...')
+  orStop('bundle the decode command', run(node(), [join('scripts', 'bundle-decode.mjs')]))
   say('Building the bench (vite build) ...')
   orStop(
     'build the bench',

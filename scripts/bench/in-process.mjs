@@ -8,8 +8,8 @@ import { closeSync, openSync, readSync } from 'node:fs'
 import { decodeCapture } from '../../packages/bus/dist/index.js'
 
 const file = openSync(process.argv[2], 'r')
-const chunk = new Uint8Array(1 << 18)
 const decoding = decodeCapture({ message: () => {}, finding: () => {} })
+const [chunk] = decoding.rooms
 const begin = performance.now()
 const before = process.cpuUsage()
 for (;;) {

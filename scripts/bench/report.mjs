@@ -13,7 +13,7 @@ function row(one) {
     one.what,
     `${one.frames / 1e6} M`,
     `${number(one.wall)} s`,
-    `${number(one.processor)} s`,
+    one.processor === undefined ? '' : `${number(one.processor)} s`,
     millions(one.frames / one.wall),
     one.ratio ?? '',
     one.target ?? '',
@@ -46,7 +46,8 @@ Most memory held (resident set): ${memory.map(({ what, kilobytes }) => `${what} 
 - \`wc -l\` reads the same text: a ratio of 22 % means that the decoder takes 4.5 times as long as counting the line ends.
 - tshark reads the first million frames with its ISO 15765 and UDS dissectors, told all 120 identifiers, and writes time, identifier, service, identifier of data and response code (\`-Y uds -T fields\`); \`shearline decode --json\` writes more than that of every message. Compared by frames per second; its start (about half a second) counts once per million frames. tshark loses multi-frame messages that run at the same time.
 - log2asc (can-utils) reads the first million lines and only rewrites them. Compared by frames per second.
-- "in process" is the decoder alone, without starting Node: \`scripts/bench/in-process.mjs\`.
+- "in process" is the decoder alone, without starting Node: \`scripts/bench/in-process.mjs\`. The other layouts are the first million frames, so most of their time is the engine still compiling.
+- The browser's worker reads the file as the bench does: a File, a BYOB stream, pieces of 1 MB (\`scripts/bench/browser.mjs\`); each run is paired with one in process. Its time is the worker's own, without loading the page.
 ${leftOut.length === 0 ? '' : `\nNot measured: ${leftOut.join('; ')}.\n`}`
   writeFileSync(path, text)
 }
