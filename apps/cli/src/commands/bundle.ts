@@ -25,8 +25,8 @@ export function exportBundle(job: string, file: string, flags: BundleFlags): Pro
     const secrets = flags.withSecrets === true ? new Set<string>() : sealedSecrets(facts)
     const named = [...blobsNamed(record).keys()].filter((sha256) => !secrets.has(sha256))
     const blobs = await blobsOf(store, named)
-    const document = await store.documentOf(job)
-    const documents = document === null ? [] : await blobsOf(store, [document.blob])
+    const sealed = new Set((await store.documentsOf(job)).map(({ blob }) => blob))
+    const documents = await blobsOf(store, [...sealed])
     const packed = writeBundle({ record, blobs, documents, packer: store.device, sign: store.sign })
     const beside = `${file}.${randomUUID().slice(0, 8)}.part`
     try {

@@ -34,8 +34,8 @@ export function documentRoutes({ store }: ApiParts) {
       }),
       handler: async (c) => {
         const { job } = c.req.valid('param')
-        const document = await store.documentOf(job)
-        if (document !== null) {
+        const [document] = await store.documentsOf(job)
+        if (document !== undefined) {
           return await streamBlob(c, store, document.blob, {
             'Content-Type': 'application/pdf',
             'Content-Disposition': `inline; filename="${job}.pdf"`,

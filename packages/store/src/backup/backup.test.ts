@@ -24,7 +24,7 @@ async function said(store: Store): Promise<unknown> {
   return {
     facts,
     jobs: await store.jobs(),
-    document: await store.documentOf('job-sealed'),
+    documents: await store.documentsOf('job-sealed'),
     demo: await store.setting('demo'),
   }
 }
@@ -63,7 +63,7 @@ describe('a backup of a data directory', () => {
     const again = await openStore(join(folder, 'new'))
     expect(again.device.device).not.toBe(store.device.device)
     expect(await again.factsOfJob('job-sealed')).toEqual(await store.factsOfJob('job-sealed'))
-    expect(await again.documentOf('job-sealed')).toEqual(await store.documentOf('job-sealed'))
+    expect(await again.documentsOf('job-sealed')).toEqual(await store.documentsOf('job-sealed'))
     await again.close()
     await restore(join(folder, 'backup'), { data: join(folder, 'same') }, { sameDevice: true })
     const same = await openStore(join(folder, 'same'))

@@ -146,8 +146,8 @@ export interface Store {
   /** Remembers which blob is the document of a seal. The blob must be here. */
   keepDocument(document: DocumentEntry): Promise<void>
 
-  /** The document of the latest seal of a job, or null. */
-  documentOf(job: string): Promise<DocumentEntry | null>
+  /** The documents of every seal of a job, the latest first. */
+  documentsOf(job: string): Promise<readonly DocumentEntry[]>
 
   /**
    * Deletes content: bodies of facts become `{ erased: <hash> }` (jobfile's `erasedFact`), so that signatures, links

@@ -252,7 +252,7 @@ describe('what else can be wrong', () => {
   test('DOC-08 what is remembered of a deleted document and was changed is found', async () => {
     data = await copyOf(sound)
     const store = await openStore(data)
-    const seal = (await store.documentOf('job-sealed'))?.seal ?? ''
+    const seal = (await store.documentsOf('job-sealed'))[0]?.seal ?? ''
     await store.erase('job-sealed', { facts: [], blobs: [], documents: [seal] })
     await store.close()
     expect((await examine({ data })).findings).toEqual([])

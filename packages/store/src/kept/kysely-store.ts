@@ -169,17 +169,15 @@ export class KyselyStore implements Store {
     })
   }
 
-  documentOf(job: string): Promise<DocumentEntry | null> {
-    return this.#guard(async () => {
-      const row = await this.#engine.db
+  documentsOf(job: string): Promise<readonly DocumentEntry[]> {
+    return this.#guard(() =>
+      this.#engine.db
         .selectFrom('documents')
         .where('job', '=', job)
         .orderBy('sealed_at', 'desc')
-        .limit(1)
         .select(['job', 'seal', 'blob', 'sealed_at as sealedAt'])
-        .executeTakeFirst()
-      return row ?? null
-    })
+        .execute(),
+    )
   }
 
   erase(job: string, what: ToErase): Promise<Erased> {

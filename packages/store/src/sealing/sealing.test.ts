@@ -22,7 +22,7 @@ afterEach(async () => {
 })
 
 async function proveDocument(job: string) {
-  const document = await store.documentOf(job)
+  const [document] = await store.documentsOf(job)
   const opened = await store.openBlob(document?.blob ?? '')
   if (opened === null) throw new Error('the document was kept')
   return await verifyHandover(new Uint8Array(await buffer(opened.stream)), new Verifier(webcrypto.subtle))

@@ -59,8 +59,8 @@ export function bytesCase(on: UnderTest): void {
       expect(await on.store.blobEntry(sha256)).toBeNull()
     })
 
-    test('STO-18 the document of a job is the one of its latest seal', async () => {
-      expect(await on.store.documentOf('job-a')).toBeNull()
+    test('STO-18 the documents of a job come with the latest seal first', async () => {
+      expect(await on.store.documentsOf('job-a')).toEqual([])
       const pages = await Promise.all(['first', 'second'].map((text) => keep(on.store, text)))
       const sealed = pages.map((blob, i) => ({
         job: 'job-a',
@@ -69,8 +69,8 @@ export function bytesCase(on: UnderTest): void {
         sealedAt: `2026-11-25T1${i}:00:00.000Z`,
       }))
       for (const document of sealed.toReversed()) await on.store.keepDocument(document)
-      expect(await on.store.documentOf('job-a')).toEqual(sealed[1])
-      expect(await on.store.documentOf('job-b')).toBeNull()
+      expect(await on.store.documentsOf('job-a')).toEqual(sealed.toReversed())
+      expect(await on.store.documentsOf('job-b')).toEqual([])
     })
   })
 
