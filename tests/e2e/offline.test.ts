@@ -222,7 +222,7 @@ describe.skipIf(cannotRun !== null)(
       // The browser remembers for a while how much room a page had; a page that was away is counted anew.
       const away = async () => {
         await page.goto('about:blank')
-        await page.waitForTimeout(2000)
+        await page.waitForTimeout(5000)
         await page.goto(office.url)
         await page.getByText('Green van, one key added').click()
         await openChapter(page, 'handover')

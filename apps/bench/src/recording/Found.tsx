@@ -1,25 +1,30 @@
 import type { Finding } from '@shearline/bus'
+import { secretSealed } from '@shearline/jobfile'
 import { type FormEvent, useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { useDesk } from '../job/desk.ts'
 import { Facts } from '../job/Facts.tsx'
 import type { Draft } from '../sync/write.ts'
+import { sealRecording } from '../vault/work.ts'
 import { number, size } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import { keepStrip } from './beside.ts'
+import { KeepSealed } from './KeepSealed.tsx'
 import css from './recording.module.css'
 import { StripPicture } from './StripPicture.tsx'
 import { type Decoded, type Which, whiches } from './worker-messages.ts'
 
 /** What a recording holds, said before anything is recorded, and the question which scan it is. */
 export function Found({
+  file,
   decoded,
   askColumns,
   remembered,
   onClose,
 }: {
+  readonly file: File
   readonly decoded: Decoded
   /** Asks again which column holds what; null for what is no table. */
   readonly askColumns: (() => void) | null
@@ -31,6 +36,7 @@ export function Found({
   const readable = decoded.format !== 'unknown'
   const offered = decoded.scannedUnits > 0 ? whiches : (['keep'] as const)
   const [which, setWhich] = useState<Which | null>(offered.length === 1 ? 'keep' : null)
+  const [sealTo, setSealTo] = useState<readonly string[] | null>(null)
   const [problem, setProblem] = useState('')
   const [busy, setBusy] = useState(false)
   const again = state.recordings.some((recording) => recording.blob === decoded.kept.sha256)
@@ -40,7 +46,13 @@ export function Found({
     setBusy(true)
     try {
       const drafts = decoded.facts[which].map(({ kind, body }) => ({ kind, body }) as Draft)
-      await record(drafts, [{ ...decoded.kept, sent: false }])
+      const blobs = [{ ...decoded.kept, sent: false }]
+      if (sealTo !== null) {
+        const { kept, sealed } = await sealRecording(file, sealTo)
+        drafts.push(secretSealed(kept))
+        blobs.push({ sha256: kept.blob, blob: sealed, name: t('vault.sealed-file'), sent: false })
+      }
+      await record(drafts, blobs)
       // Only a quicker way to what is kept: without it the strip is made anew from the messages.
       await keepStrip(decoded.kept.sha256, decoded.strip).catch(() => undefined)
       onClose()
@@ -102,6 +114,7 @@ export function Found({
         options={offered.map((one) => [one, t(`recording.which.${one}`)])}
       />
       <p className={css.hint}>{t('recording.kept-as-is')}</p>
+      <KeepSealed to={sealTo} onChange={setSealTo} />
       {problem !== '' && (
         <p className={formCss.problem} role="alert">
           {problem}
@@ -109,7 +122,7 @@ export function Found({
       )}
       <div className={formCss.foot}>
         <button type="submit" className={formCss.submit} disabled={busy}>
-          {t('recording.record')}
+          {busy && sealTo !== null ? t('vault.seal.busy') : t('recording.record')}
         </button>
         <button type="button" className={formCss.plain} onClick={onClose}>
           {t('recording.leave')}

@@ -27,6 +27,7 @@ export function RecordingDialog({ file, onClose }: { readonly file: File; readon
       )}
       {importing.at === 'found' && (
         <Found
+          file={file}
           decoded={importing.decoded}
           askColumns={askColumns}
           remembered={remembered}

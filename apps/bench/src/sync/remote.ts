@@ -93,6 +93,7 @@ function readRefusal(answer: unknown, status: number): Refusal {
 /** What the bench asks of the server, one function per route, typed by the server's own description. */
 export const remote = {
   enrol: (device: Device) => read(api.devices.$post({ json: device })),
+  recipients: () => read(api.recipients.$get()),
   sendFacts: (facts: readonly Fact[]) => read(api.facts.$post({ json: { facts: [...facts] } })),
   jobs: () => read(api.jobs.$get()),
   marks: () => read(api.marks.$get()),

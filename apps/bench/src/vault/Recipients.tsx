@@ -4,6 +4,7 @@ import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
+import { OfficeRecipients } from './OfficeRecipients.tsx'
 import { dropRecipient, nameRecipient, ownRecipients } from './recipients.ts'
 import css from './vault.module.css'
 
@@ -61,6 +62,7 @@ export function Recipients() {
         ))}
       </ul>
       {list.length === 0 && <p>{t('vault.recipients.none')}</p>}
+      <OfficeRecipients here={list} onTake={(one) => void show(nameRecipient(one))} />
       <Words
         label={t('vault.recipients.key')}
         hint={t('vault.recipients.key.hint')}

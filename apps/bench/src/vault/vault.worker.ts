@@ -1,12 +1,20 @@
 /** @module Compares, seals and opens secrets away from the page, in memory only. */
 import { sha256 } from '@noble/hashes/sha2.js'
 import { bytesToHex } from '@noble/hashes/utils.js'
-import { compareReads, openSecret, readIdentities, sealSecret, secretHead } from '@shearline/jobfile'
-import type { Answer, Ask } from './worker-messages.ts'
+import {
+  compareReads,
+  openSecret,
+  readIdentities,
+  type SecretClass,
+  SecretDigest,
+  sealSecret,
+  secretHead,
+} from '@shearline/jobfile'
+import type { Answer, Ask, SealedBlob } from './worker-messages.ts'
 
 addEventListener('message', (event: MessageEvent<Ask>) => {
   const ask = event.data
-  const work = ask.what === 'prove' ? prove(ask) : open(ask)
+  const work = ask.what === 'prove' ? prove(ask) : ask.what === 'seal' ? seal(ask) : open(ask)
   work.then(
     (answer) => postMessage(answer),
     (error: unknown) =>
@@ -23,9 +31,32 @@ async function prove(ask: Extract<Ask, { what: 'prove' }>): Promise<Answer> {
     key,
   )
   if (!comparison.proven) return { what: 'not-proven', comparison }
-  const { bytes: secretBytes, digest } = comparison.first
-  const head = secretHead({ class: 'immobiliser-data', what: words, bytes: secretBytes }, key)
-  const sealing = await sealSecret(() => first.stream(), head, { recipients }, digest)
+  const { bytes, digest } = comparison.first
+  const secret = { class: 'immobiliser-data', what: words, bytes } as const
+  const one = await sealed(first, secret, key, recipients, digest)
+  return { what: 'proven', proven: { comparison, ...one } }
+}
+
+async function seal({ file, recipients }: Extract<Ask, { what: 'seal' }>): Promise<Answer> {
+  const key = crypto.getRandomValues(new Uint8Array(32))
+  const digest = new SecretDigest(key)
+  const reader = file.stream().getReader()
+  for (let { value, done } = await reader.read(); !done; { value, done } = await reader.read())
+    if (value !== undefined) digest.update(value)
+  const secret = { class: 'recording', what: file.name, bytes: file.size } as const
+  return { what: 'sealed', one: await sealed(file, secret, key, recipients, digest.end()) }
+}
+
+/** Seals a file to the recipients and hashes what came out. */
+async function sealed(
+  file: File,
+  secret: { readonly class: SecretClass; readonly what: string; readonly bytes: number },
+  key: Uint8Array,
+  recipients: readonly string[],
+  digest: string,
+): Promise<SealedBlob> {
+  const head = secretHead(secret, key)
+  const sealing = await sealSecret(() => file.stream(), head, { recipients }, digest)
   const hasher = sha256.create()
   const pieces: Uint8Array<ArrayBuffer>[] = []
   const reader = sealing.stream.getReader()
@@ -34,17 +65,10 @@ async function prove(ask: Extract<Ask, { what: 'prove' }>): Promise<Answer> {
     hasher.update(value)
     pieces.push(new Uint8Array(value))
   }
-  const sealed = new Blob(pieces, { type: 'application/octet-stream' })
-  const blob = bytesToHex(hasher.digest())
-  const kept = {
-    blob,
-    bytes: sealed.size,
-    class: 'immobiliser-data',
-    what: words,
-    secretBytes,
-    digest,
-  } as const
-  return { what: 'proven', proven: { comparison, sealed, kept: { ...kept, to: { recipients } } } }
+  const all = new Blob(pieces, { type: 'application/octet-stream' })
+  const { class: kind, what, bytes: secretBytes } = secret
+  const kept = { blob: bytesToHex(hasher.digest()), bytes: all.size, class: kind, what, secretBytes, digest }
+  return { sealed: all, kept: { ...kept, to: { recipients } } }
 }
 
 async function open(ask: Extract<Ask, { what: 'open' }>): Promise<Answer> {

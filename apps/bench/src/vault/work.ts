@@ -1,4 +1,4 @@
-import type { Answer, Ask, OpenedSecret } from './worker-messages.ts'
+import type { Answer, Ask, OpenedSecret, SealedBlob } from './worker-messages.ts'
 
 /** Asks the vault's worker one thing; the worker, and what it held in memory, ends with the answer. */
 function ask(question: Ask): Promise<Answer> {
@@ -22,6 +22,13 @@ export async function proveReads(
 ): Promise<Extract<Answer, { what: 'proven' | 'not-proven' }>> {
   const answer = await ask({ what: 'prove', first, second, words, recipients })
   if (answer.what === 'proven' || answer.what === 'not-proven') return answer
+  throw new Error(answer.what)
+}
+
+/** Seals a whole recording to the recipients; it is read twice. Rejects with the vault's words. */
+export async function sealRecording(file: File, recipients: readonly string[]): Promise<SealedBlob> {
+  const answer = await ask({ what: 'seal', file, recipients })
+  if (answer.what === 'sealed') return answer.one
   throw new Error(answer.what)
 }
 

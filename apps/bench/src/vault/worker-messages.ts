@@ -10,6 +10,11 @@ export type Ask =
       readonly recipients: readonly string[]
     }
   | {
+      readonly what: 'seal'
+      readonly file: File
+      readonly recipients: readonly string[]
+    }
+  | {
       readonly what: 'open'
       readonly sealed: Blob
       readonly identity: string
@@ -19,8 +24,12 @@ export type Ask =
     }
 
 /** A proven backup: what was compared, what was sealed, and the sealed bytes. */
-export interface Proven {
+export interface Proven extends SealedBlob {
   readonly comparison: ReadComparison
+}
+
+/** What was sealed, and the sealed bytes. */
+export interface SealedBlob {
   readonly kept: KeptSecret
   readonly sealed: Blob
 }
@@ -34,6 +43,7 @@ export interface OpenedSecret {
 
 export type Answer =
   | { readonly what: 'proven'; readonly proven: Proven }
+  | { readonly what: 'sealed'; readonly one: SealedBlob }
   | { readonly what: 'not-proven'; readonly comparison: ReadComparison }
   | { readonly what: 'opened'; readonly opened: OpenedSecret }
   | { readonly what: 'failed'; readonly why: string }

@@ -9,6 +9,7 @@ import {
   newIdentity,
   readIdentities,
   readRecipients,
+  recipientsSetting,
   recipientsText,
   type SecretClass,
   secretClasses,
@@ -20,7 +21,7 @@ import { type DataFlags, dataFolder, whoRecords, withStore } from '../job/data.t
 import { CouldNot, exit, paint, print, printJson, say, sayFinding } from '../output/answer.ts'
 import { bytesOf } from '../output/input.ts'
 import { fileSource, leaveNoCore, passphraseFrom, vaultWork } from '../vault/files.ts'
-import { freshKey, keepSealed, recipientsSetting, recordIn, sealIntoJob, sealToOf } from '../vault/keep.ts'
+import { freshKey, keepSealed, recordIn, sealIntoJob, sealToOf } from '../vault/keep.ts'
 import { saveSecret, secretNamed, secretsOf } from '../vault/open.ts'
 
 interface Flags extends DataFlags {

@@ -13,6 +13,7 @@ import {
   type FactDraft,
   type KeptSecret,
   readRecipients,
+  recipientsSetting,
   type SealTo,
   type SecretClass,
   sealSecret,
@@ -23,9 +24,6 @@ import type { Store } from '@shearline/store'
 import { taken } from '../job/data.ts'
 import { CouldNot } from '../output/answer.ts'
 import { passphraseFrom } from './files.ts'
-
-/** Setting of the data folder that holds the firm's recipients. */
-export const recipientsSetting = 'vault.recipients'
 
 /** 32 random bytes for the digest of one secret. */
 export function freshKey(): Uint8Array {

@@ -1,5 +1,14 @@
 import { createHash, randomBytes, webcrypto } from 'node:crypto'
-import { factHash, foldJob, Verifier, verifyHandover, verifyRecord } from '@shearline/jobfile'
+import {
+  factHash,
+  foldJob,
+  newIdentity,
+  recipientsSetting,
+  recipientsText,
+  Verifier,
+  verifyHandover,
+  verifyRecord,
+} from '@shearline/jobfile'
 import { beforeEach, describe, expect, test } from 'vitest'
 import { ask, askJson, Tablet, withServer } from '../testing/running.ts'
 
@@ -37,6 +46,20 @@ describe('devices', () => {
       publicKey: other.device.publicKey,
     })
     expect([status, body.error.code]).toEqual([422, 'device-key-mismatch'])
+  })
+})
+
+describe('recipients', () => {
+  test('are those the office seals to; a damaged list is said to be so', async () => {
+    const { store } = place().running
+    expect(await askJson(port, '/api/recipients')).toEqual({ status: 200, body: { recipients: [] } })
+    const { recipient } = await newIdentity()
+    await store.putSetting(recipientsSetting, recipientsText([{ recipient, name: 'office' }]))
+    const { body } = await askJson(port, '/api/recipients')
+    expect(body).toEqual({ recipients: [{ recipient, name: 'office' }] })
+    await store.putSetting(recipientsSetting, '[{"recipient":"age1nobody","name":"office"}]')
+    const damaged = await askJson(port, '/api/recipients')
+    expect([damaged.status, damaged.body.error.code]).toEqual([500, 'damaged'])
   })
 })
 
@@ -235,6 +258,7 @@ describe('the OpenAPI document', () => {
       '/api/jobs/{job}/record',
       '/api/jobs/{job}/seal',
       '/api/marks',
+      '/api/recipients',
     ])
     expect(Object.keys(body.components.schemas).sort()).toEqual([
       'Device',

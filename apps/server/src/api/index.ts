@@ -11,6 +11,7 @@ import { documentRoutes } from './documents.ts'
 import { factRoutes } from './facts.ts'
 import { jobRoutes } from './jobs.ts'
 import type { ApiParts } from './parts.ts'
+import { recipientRoutes } from './recipients.ts'
 
 export type { ApiParts } from './parts.ts'
 
@@ -46,6 +47,7 @@ export function createApi(parts: ApiParts) {
   })
   return api.openapiRoutes([
     ...deviceRoutes(parts),
+    ...recipientRoutes(parts),
     ...factRoutes(parts),
     ...jobRoutes(parts),
     ...documentRoutes(parts),

@@ -16,6 +16,7 @@ export {
   addRecipient,
   readRecipient,
   readRecipients,
+  recipientsSetting,
   recipientsText,
   type VaultRecipient,
 } from './recipients.ts'

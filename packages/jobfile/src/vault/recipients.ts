@@ -8,6 +8,9 @@ export interface VaultRecipient {
   readonly name: string
 }
 
+/** Name of the setting of a data folder that holds the list. */
+export const recipientsSetting = 'vault.recipients'
+
 const listForm = z.array(z.strictObject({ recipient: z.string(), name: z.string().trim().min(1).max(120) }))
 
 /**

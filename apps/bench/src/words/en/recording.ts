@@ -48,6 +48,10 @@ export const recordingWords = {
   'recording.which.cleared': 'After clearing',
   'recording.which.cycled': 'After an ignition cycle',
   'recording.which.keep': 'Only keep it',
+  'recording.sealed': 'The file itself',
+  'recording.sealed.do': 'Keep it too, sealed',
+  'recording.sealed.hint': 'It can then be opened by: {names}. Everything that passed on the wire is in it.',
+  'recording.sealed.nobody': 'To keep the file itself as well, name a key that can open it.',
   'recording.kept-as-is':
     'What is kept: its messages, with the content of security services blacked out, and the hash of the file. The file itself stays where it is.',
   'recording.record': 'Record it',

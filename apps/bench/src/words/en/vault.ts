@@ -4,6 +4,11 @@ export const vaultWords = {
   'vault.recipients.about':
     'Backups of vehicle data are sealed on this device before they are kept or sent. Only the owners of these keys can open them.',
   'vault.recipients.none': 'Nobody yet: until there is one, no backup can be sealed here.',
+  'vault.recipients.office': 'The office seals to these keys too',
+  'vault.recipients.office.about':
+    'Take one over only when you know whose it is: its owner can open everything that is sealed here from now on.',
+  'vault.recipients.take': 'Take over',
+  'vault.recipients.take-named': 'Take over the key of {name}',
   'vault.recipients.key': 'Public key',
   'vault.recipients.key.hint': 'Begins with age1. Never enter a private key here.',
   'vault.recipients.name': 'Whose key it is',
