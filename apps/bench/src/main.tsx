@@ -4,16 +4,20 @@ import './tokens/tokens.css'
 import './tokens/base.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
-import { App } from './app/App.tsx'
+import { Spoken } from './app/Spoken.tsx'
 import { chosenTheme, showTheme } from './tokens/theme.ts'
+import { chosenLanguage, speak } from './words/languages.ts'
 
 showTheme(chosenTheme())
 
 const place = document.getElementById('bench')
 if (place === null)
   throw new Error('The page has no place for the bench: index.html must hold an element "bench".')
-createRoot(place).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-)
+const show = () =>
+  createRoot(place).render(
+    <StrictMode>
+      <Spoken />
+    </StrictMode>,
+  )
+// Words that cannot be brought must not keep anyone from his jobs: English is always there.
+speak(chosenLanguage()).then(show, show)

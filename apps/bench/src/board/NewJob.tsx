@@ -1,3 +1,4 @@
+import { type Language, languages } from '@shearline/jobfile'
 import { type FormEvent, useEffect, useState } from 'react'
 import { go } from '../app/route.ts'
 import { ownDevice, renameDevice } from '../device/self.ts'
@@ -6,8 +7,9 @@ import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { keepFacts } from '../sync/write.ts'
 import { say } from '../words/engine.ts'
-import { t } from '../words/index.ts'
+import { language, t } from '../words/index.ts'
 import { ownZone } from '../words/instants.ts'
+import { ownNames } from '../words/languages.ts'
 import { problemWords } from '../words/problem.ts'
 import css from './board.module.css'
 
@@ -21,6 +23,7 @@ export default function NewJob() {
   const [place, setPlace] = useState('')
   const [work, setWork] = useState<(typeof works)[number] | null>(null)
   const [customer, setCustomer] = useState<(typeof customers)[number] | null>(null)
+  const [spoken, setSpoken] = useState<Language>(language)
   const [by, setBy] = useState<string | null>(null)
   const [problem, setProblem] = useState('')
   const zone = ownZone()
@@ -38,7 +41,7 @@ export default function NewJob() {
     try {
       await renameDevice({ by: (by ?? '').trim() })
       const job = `job-${crypto.randomUUID().slice(0, 13)}`
-      const body = { title, place, zone, vehicle, work, customer, language: 'en' }
+      const body = { title, place, zone, vehicle, work, customer, language: spoken }
       await keepFacts(job, [{ kind: 'job-opened', body }])
       go({ page: 'job', job })
     } catch (error) {
@@ -63,6 +66,13 @@ export default function NewJob() {
         value={customer}
         onChange={setCustomer}
         options={customers.map((one) => [one, say(`customer.${one}`)])}
+      />
+      <Choice
+        label={t('new.language')}
+        hint={t('new.language.hint')}
+        value={spoken}
+        onChange={setSpoken}
+        options={languages.map((one) => [one, ownNames[one]])}
       />
       <Words label={t('device.by')} hint={t('device.by.hint')} value={by ?? ''} onChange={setBy} />
       {problem !== '' && (

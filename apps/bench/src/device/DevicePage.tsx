@@ -1,3 +1,4 @@
+import { type Language, languages } from '@shearline/jobfile'
 import { type FormEvent, useEffect, useState } from 'react'
 import { useSending } from '../app/SendingSign.tsx'
 import { Choice } from '../form/Choice.tsx'
@@ -8,7 +9,8 @@ import { sendNow } from '../sync/outbox.ts'
 import { chosenTheme, showTheme, type Theme, themes } from '../tokens/theme.ts'
 import { Recipients } from '../vault/Recipients.tsx'
 import { size } from '../words/amounts.ts'
-import { t } from '../words/index.ts'
+import { language, t } from '../words/index.ts'
+import { chooseLanguage, ownNames } from '../words/languages.ts'
 import { problemWords } from '../words/problem.ts'
 import css from './device.module.css'
 import { RoomLine } from './Room.tsx'
@@ -30,6 +32,7 @@ export default function DevicePage() {
         </p>
       )}
       {self !== null && <Names key={self.device} self={self} onChanged={setSelf} />}
+      <Tongue />
       <Light />
       <SendingDetail />
       <Recipients />
@@ -58,6 +61,29 @@ function Names({ self, onChanged }: { readonly self: Self; readonly onChanged: (
         <span role="status">{saved ? t('saved.here') : ''}</span>
       </div>
     </form>
+  )
+}
+
+function Tongue() {
+  const [problem, setProblem] = useState('')
+  const choose = (next: Language) => {
+    chooseLanguage(next).catch((error: unknown) => setProblem(problemWords(error)))
+  }
+  return (
+    <div className={formCss.form}>
+      <Choice
+        label={t('device.language')}
+        hint={t('device.language.hint')}
+        value={language()}
+        onChange={choose}
+        options={languages.map((one) => [one, ownNames[one]])}
+      />
+      {problem !== '' && (
+        <p className={formCss.problem} role="alert">
+          {problem}
+        </p>
+      )}
+    </div>
   )
 }
 

@@ -1,15 +1,20 @@
 /** @module Words for everything the engine says by code, in the languages there are catalogues for. */
 export {
+  addCatalogue,
   type Catalogue,
   type Code,
-  catalogues,
+  catalogueOf,
   codes,
+  directionOf,
   isCode,
   type Language,
   languageFor,
   languages,
+  type SameCodes,
 } from './catalogues.ts'
+export { addEveryLanguage } from './every-language.ts'
 export { dateAfterText, instantMilliseconds, instantText } from './instants.ts'
 export { minorDigitsOf, moneyText, numberText, voltsText } from './numbers.ts'
 export { type Params, say } from './say.ts'
+export { sayEvidence, sayFaultFinding, sayReportFinding } from './speak-faults.ts'
 export { listText, sayDifference, sayNeed, sayNext, sayStatement } from './speak.ts'

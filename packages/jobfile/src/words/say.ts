@@ -1,19 +1,25 @@
 /** @module Says codes in words: ICU messages through @lingui/core. */
 import { type I18n, setupI18n } from '@lingui/core'
 import { compileMessageOrThrow } from '@lingui/message-utils/compileMessage'
-import { type Code, catalogues, type Language } from './catalogues.ts'
+import { type Code, catalogueOf, type Language } from './catalogues.ts'
 
 /** What fills a message's places: names, texts, and plain counts. Numbers with a unit come formatted. */
 export type Params = Readonly<Record<string, string | number>>
 
 const voices = new Map<Language, I18n>()
 
-/** The compiled catalogue of a language, made once. Throws when a message of ours is not ICU message format. */
+/**
+ * The compiled catalogue of a language, made once. Throws when a message of ours is not ICU message format, and when
+ * the words of the language were not added: a document must not change its language unseen.
+ */
 function voice(language: Language): I18n {
   const known = voices.get(language)
   if (known !== undefined) return known
+  const catalogue = catalogueOf(language)
+  if (catalogue === undefined)
+    throw new Error(`The words of "${language}" are not loaded: call addCatalogue or addEveryLanguage first.`)
   const messages = Object.fromEntries(
-    Object.entries(catalogues[language]).map(([code, text]) => [code, compileMessageOrThrow(text)]),
+    Object.entries(catalogue).map(([code, text]) => [code, compileMessageOrThrow(text)]),
   )
   const made = setupI18n({ locale: language, messages: { [language]: messages } })
   voices.set(language, made)

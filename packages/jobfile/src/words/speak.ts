@@ -11,6 +11,7 @@ const spokenBy: Readonly<Record<string, (value: string) => string>> = {
   function: (value) => `function.${value}`,
   caution: (value) => `caution.${value}`,
   difference: (value) => `difference.${value}`,
+  what: (value) => `policy-asks.${value}`,
 }
 
 const inVolts = new Set(['minimum', 'floor'])

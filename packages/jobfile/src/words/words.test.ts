@@ -6,12 +6,15 @@ import { describe, expect, it } from 'vitest'
 import { bodySchemas } from '../facts/index.ts'
 import { chapterNames, type NeedCode, type NextCode, tumblerNames } from '../fold/state.ts'
 import {
-  catalogues,
+  addEveryLanguage,
+  type Catalogue,
+  catalogueOf,
   codes,
   dateAfterText,
   instantMilliseconds,
   instantText,
   isCode,
+  type Language,
   languageFor,
   languages,
   minorDigitsOf,
@@ -77,6 +80,16 @@ const families: readonly [prefix: string, members: readonly string[]][] = [
   ['trigger', bodySchemas['retention-set'].shape.classes.element.shape.trigger.unwrap().options],
 ]
 
+addEveryLanguage()
+
+function wordsOf(language: Language): Catalogue {
+  const catalogue = catalogueOf(language)
+  if (catalogue === undefined) throw new Error(`no words of ${language}`)
+  return catalogue
+}
+
+const english = wordsOf('en')
+
 describe('the catalogue', () => {
   it.each(families)('has a text for every code of "%s" and no text without a code', (prefix, members) => {
     expect(members.length).toBeGreaterThan(1)
@@ -85,18 +98,19 @@ describe('the catalogue', () => {
 
   it('is whole in every language, in ICU message format, with the same places as English', () => {
     for (const language of languages) {
-      expect(Object.keys(catalogues[language]).sort()).toEqual([...codes].sort())
+      const catalogue = wordsOf(language)
+      expect(Object.keys(catalogue).sort()).toEqual([...codes].sort())
       for (const code of codes) {
-        const text = catalogues[language][code]
+        const text = catalogue[code]
         expect(text.trim(), code).not.toBe('')
-        expect(placesOf(text), `${language} ${code}`).toEqual(placesOf(catalogues.en[code]))
+        expect(placesOf(text), `${language} ${code}`).toEqual(placesOf(english[code]))
       }
     }
   })
 
   it('leaves no message syntax in what it says', () => {
     for (const code of codes) {
-      const places = Object.fromEntries([...placesOf(catalogues.en[code])].map((place) => [place, 2]))
+      const places = Object.fromEntries([...placesOf(english[code])].map((place) => [place, 2]))
       expect(say('en', code, places), code).not.toMatch(/[{}#]|undefined|plural|select,/)
     }
   })

@@ -59,6 +59,8 @@ export const shellWords = {
   'new.place.hint': 'Times of this job are shown in {zone}, the zone of this device.',
   'new.work': 'What is wanted',
   'new.customer': 'Who orders',
+  'new.language': 'Language of the customer',
+  'new.language.hint': 'Consent sheets and the handover document are written in it.',
   'new.open': 'Open the job',
 
   'device.title': 'This device',
@@ -67,6 +69,8 @@ export const shellWords = {
   'device.name': 'Name of this device',
   'device.name.hint': 'What others read: "tablet in van 2".',
   'device.keep': 'Keep',
+  'device.language': 'Language of this bench',
+  'device.language.hint': 'What the customer receives is written in the language set with each job.',
   'device.light': 'Light',
   'device.light.hint': 'Sun is black on white with heavy edges, for reading outdoors.',
   'theme.auto': 'As the device',
