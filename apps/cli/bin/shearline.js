@@ -27,10 +27,26 @@ function isCurrent() {
   return parts.every((file) => changed(file) <= made)
 }
 
+/**
+ * Has the engine compile less while it decodes: a recording is read in a few tenths of a second, and compiling for the
+ * long run took a third of that, and memory (docs/decisions/0021). Only for the engine these were tried with.
+ */
+function hurry() {
+  if (!process.versions.v8.startsWith('13.6.')) return
+  const { setFlagsFromString } = require('node:v8')
+  // How often a function must have run before it is worth the second and the third compiler.
+  setFlagsFromString('--invocation-count-for-maglev=1500')
+  setFlagsFromString('--invocation-count-for-turbofan=100000')
+  // New objects keep the room of the first megabyte: nearly all are gone at once, and one thread is enough to see that.
+  setFlagsFromString('--semi-space-growth-factor=1')
+  setFlagsFromString('--no-parallel-scavenge')
+}
+
 async function start() {
   // Compiled once, the command starts in half the time.
   require('node:module').enableCompileCache?.()
   if (process.argv[2] === 'decode' && existsSync(alone) && isCurrent()) {
+    hurry()
     if (await require(alone).decodeAlone(process.argv.slice(3))) return
   }
   const { main } = await import(entry)

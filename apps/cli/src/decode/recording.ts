@@ -1,5 +1,5 @@
-import { type Message, messageLine } from '@shearline/bus'
-import { paint, printAtOnce } from '../output/answer.ts'
+import { type DecodeListener, type Message, messageLine } from '@shearline/bus'
+import { paint, printAtOnce, printSoon } from '../output/answer.ts'
 import { readRecording } from '../output/recording.ts'
 import { type ChoiceFlags, choicesOf } from './choices.ts'
 
@@ -11,19 +11,16 @@ export interface DecodeFlags extends ChoiceFlags {
 
 /** Prints every diagnostic message of a recording, or what they count. Throws CouldNot when it cannot be read. */
 export async function decodeRecording(file: string, flags: DecodeFlags): Promise<void> {
-  let lines = ''
-  const message = (heard: Message) => {
-    lines += flags.json === true ? JSON.stringify(messageLine(heard)) : messageText(heard)
-    lines += '\n'
-  }
-  const write = () => {
-    if (lines !== '') printAtOnce(lines)
-    lines = ''
-  }
+  const line = (text: string) => printSoon(`${text}\n`)
   const choices = choicesOf(flags)
-  const listener = flags.summary === true ? {} : { message }
-  const { result } = await readRecording(file, listener, choices, write, false)
-  write()
+  const listener: DecodeListener =
+    flags.summary === true
+      ? {}
+      : flags.json === true
+        ? { line }
+        : { message: (message) => line(messageText(message)) }
+  const { result } = await readRecording(file, listener, choices, () => printAtOnce(), false)
+  printAtOnce()
   if (flags.summary !== true) return
   if (flags.json === true) {
     printAtOnce(`${JSON.stringify(result.summary)}\n`)

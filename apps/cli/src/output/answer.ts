@@ -23,12 +23,43 @@ export function paint(text: string, colour: keyof typeof colours): string {
   return `\u001b[${colours[colour]}m${text}\u001b[0m`
 }
 
+/** A long answer is written in parts of about this many bytes, all of them put together in one place. */
+const partBytes = 1 << 16
+/** Bytes of UTF-8 that one character of a string may need. */
+const mostCharacterBytes = 3
+let part: Buffer | undefined
+let filled = 0
+
 /**
- * Writes a part of the answer and waits until it is taken: a long answer never piles up in memory, and nothing has to
- * be loaded for it. Only for commands that write all of their answer this way.
+ * Adds to a part of the answer, which is written when it is full and by `printAtOnce`. Only for commands that write all
+ * of their answer by these two.
  */
-export function printAtOnce(text: string): void {
-  const bytes = Buffer.from(text)
+export function printSoon(text: string): void {
+  const most = text.length * mostCharacterBytes
+  if (filled + most > partBytes) writePart()
+  if (most > partBytes) {
+    writeAll(Buffer.from(text))
+    return
+  }
+  part ??= Buffer.allocUnsafeSlow(partBytes)
+  filled += part.write(text, filled)
+}
+
+/**
+ * Writes what there is of the answer and waits until it is taken: a long answer never piles up in memory, and nothing
+ * has to be loaded for it.
+ */
+export function printAtOnce(text = ''): void {
+  printSoon(text)
+  writePart()
+}
+
+function writePart(): void {
+  if (part !== undefined) writeAll(part.subarray(0, filled))
+  filled = 0
+}
+
+function writeAll(bytes: Uint8Array): void {
   for (let at = 0; at < bytes.length; ) {
     try {
       at += writeSync(1, bytes, at)

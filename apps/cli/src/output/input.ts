@@ -26,17 +26,17 @@ export async function* piecesOf(file: string): AsyncGenerator<Uint8Array> {
   }
 }
 
-/** Size of the pieces a recording is read in where its reader has no places of its own: they stay in the processor's cache. */
-const recordingPieceBytes = 1 << 18
+/** Places a recording is read into where its reader has none of its own: they stay in the processor's cache. */
+const ownRooms = () => Array.from({ length: 2 }, () => new Uint8Array(1 << 18))
 
 /**
- * The pieces of a recording, by turns in two places (`rooms`): each piece is valid until the next is asked for, and
- * while it is used the next is read on another processor.
+ * The pieces of a recording, by turns in places of the same length (`rooms`, two or more): each piece is valid until
+ * the next is asked for, and while it is used the next ones are read on another processor.
  */
 export async function* recordingPieces(
   file: string,
   size: number | null,
-  rooms?: readonly [Uint8Array, Uint8Array],
+  rooms: readonly Uint8Array[] = ownRooms(),
   count: (piece: Uint8Array) => void = () => {},
 ): AsyncGenerator<Uint8Array> {
   if (size === null) {
@@ -46,34 +46,46 @@ export async function* recordingPieces(
     }
     return
   }
-  let [here, there] = rooms ?? [new Uint8Array(recordingPieceBytes), new Uint8Array(recordingPieceBytes)]
+  const asked: { readonly room: Uint8Array; readonly from: number; readonly length: Promise<number> }[] = []
   let open: number | undefined
-  let ahead: Promise<number> | undefined
+  let askedUpTo = 0
   try {
     open = openSync(file, 'r')
-    for (let length = readSync(open, here); length > 0; length = await ahead) {
-      ahead = readAhead(open, there)
-      // Nobody may be waiting yet when it fails: it is thrown where it is awaited.
-      ahead.catch(() => {})
-      const piece = here.subarray(0, length)
+    for (const room of rooms) {
+      asked.push({ room, from: askedUpTo, length: readAhead(open, room, askedUpTo) })
+      askedUpTo += room.length
+    }
+    let at = 0
+    for (let next = asked.shift(); next !== undefined; next = asked.shift()) {
+      const { room } = next
+      let length = await next.length
+      // A read may give less than was asked for, not only at the end: those behind it then stand at a wrong place.
+      if (next.from !== at) length = readSync(open, room, 0, room.length, at)
+      if (length === 0) return
+      at += length
+      const piece = room.subarray(0, length)
       count(piece)
       yield piece
-      ;[here, there] = [there, here]
+      asked.push({ room, from: askedUpTo, length: readAhead(open, room, askedUpTo) })
+      askedUpTo += room.length
     }
   } catch (error) {
     throw asCouldNot(file, error)
   } finally {
-    await ahead?.catch(() => 0)
+    await Promise.allSettled(asked.map((one) => one.length))
     if (open !== undefined) closeSync(open)
   }
 }
 
-function readAhead(open: number, into: Uint8Array): Promise<number> {
-  return new Promise((resolve, reject) => {
-    read(open, into, 0, into.length, null, (error, length) =>
+function readAhead(open: number, into: Uint8Array, from: number): Promise<number> {
+  const reading = new Promise<number>((resolve, reject) => {
+    read(open, into, 0, into.length, from, (error, length) =>
       error === null ? resolve(length) : reject(error),
     )
   })
+  // Nobody may be waiting yet when it fails: it is thrown where it is awaited.
+  reading.catch(() => {})
+  return reading
 }
 
 /** Whether a file begins as one packed with gzip does (RFC 1952). */

@@ -9,13 +9,14 @@
  */
 
 import type { Finding } from '../finding/index.ts'
-import { type CanFrame, formatId } from '../frame/index.ts'
-import { type Assembled, Assembler } from '../isotp/assembler.ts'
+import { type CanFrame, formatId, keepWhere } from '../frame/index.ts'
+import type { Assembled } from '../isotp/assembled.ts'
+import { Assembler } from '../isotp/assembler.ts'
 import { type Lane, newLane } from '../isotp/lane.ts'
-import { OVERFLOW, readPci } from '../isotp/pci.ts'
+import { newPci, OVERFLOW, type Pci, readPci } from '../isotp/pci.ts'
 import { hexByte } from '../uds/reader.ts'
 import { ChannelEvidence, countFlow, isProven } from './evidence.ts'
-import { type Heard, newHeard } from './heard.ts'
+import { type Heard, mostHeard, newHeard } from './heard.ts'
 
 /** Frames that do not fit the second reading, before it is given up. */
 const PATIENCE = 2
@@ -24,6 +25,8 @@ const MOST_ADDRESSES = 32
 const MOST_UNPROVEN_MESSAGES = 256
 /** Senders of all second readings of a channel: random bytes must not make endlessly many. */
 const MOST_SENDERS = 2048
+
+const NOBODY: readonly Heard[] = []
 
 /** The second reading of one identifier. */
 export interface AddressByteReading {
@@ -58,7 +61,9 @@ export class AddressBytes {
   readonly #listener: AddressByteListener
   readonly #assembler: Assembler
   readonly #evidence: ChannelEvidence = new ChannelEvidence()
-  readonly #heardOf: Map<Lane, Heard> = new Map()
+  readonly #pci: Pci = newPci()
+  /** Senders of readings that are not given up. */
+  #senders = 0
   readonly #readingOf: Map<Heard, AddressByteReading> = new Map()
 
   constructor(channel: string, listener: AddressByteListener) {
@@ -67,8 +72,7 @@ export class AddressBytes {
     this.#assembler = new Assembler({
       assembled: (message) => this.#assembled(message),
       odd: (lane, finding) => {
-        const from = this.#heardOf.get(lane)
-        if (from !== undefined) this.#odd(from, finding)
+        if (lane.heard !== undefined) this.#odd(lane.heard, finding)
       },
       peerOf: (lane) => this.#peerOf(lane),
     })
@@ -85,7 +89,8 @@ export class AddressBytes {
       this.#giveUp(reading)
       return false
     }
-    const pci = readPci(frame.data, 1)
+    const pci = this.#pci
+    readPci(frame.data, 1, pci)
     if (pci.kind === 'malformed' || (pci.kind === 'flow' && pci.status > OVERFLOW)) reading.misfits++
     else this.#read(reading, frame)
     return reading.found
@@ -109,7 +114,8 @@ export class AddressBytes {
       this.#readingOf.delete(heard)
       if (heard.lane === undefined) continue
       this.#assembler.forget(heard.lane)
-      this.#heardOf.delete(heard.lane)
+      heard.lane.heard = undefined
+      this.#senders--
     }
     reading.byAddress.clear()
     reading.normal.addressBytes = undefined
@@ -123,28 +129,20 @@ export class AddressBytes {
   }
 
   #add(reading: AddressByteReading, frame: CanFrame, address: number): Heard | undefined {
-    if (this.#heardOf.size >= MOST_SENDERS) return undefined
+    if (this.#senders >= MOST_SENDERS) return undefined
     const id = `${formatId(frame.id, frame.extended)}-${hexByte(address)}`
     const lane = newLane(this.#channel, frame.id, frame.extended, 'extended', id)
     // Only this folder decides about it, see `judge`.
     const heard = newHeard(id, this.#channel, lane, false, true, reading.found ? 'diagnostic' : 'open')
     reading.byAddress.set(address, heard)
-    this.#heardOf.set(lane, heard)
+    lane.heard = heard
+    this.#senders++
     this.#readingOf.set(heard, reading)
     return heard
   }
 
   #peerOf(lane: Lane): Lane | undefined {
-    const heard = this.#heardOf.get(lane)
-    let best: Heard | undefined
-    let count = 0
-    for (const [peer, times] of heard?.peers ?? []) {
-      if (times > count) {
-        best = peer
-        count = times
-      }
-    }
-    return best?.lane
+    return lane.heard === undefined ? undefined : mostHeard(lane.heard)?.heard.lane
   }
 
   #odd(from: Heard, finding: Finding): void {
@@ -157,27 +155,25 @@ export class AddressBytes {
   }
 
   #assembled(message: Assembled): void {
-    const from = this.#heardOf.get(message.lane)
+    const from = message.lane.heard
     const reading = from === undefined ? undefined : this.#readingOf.get(from)
     if (from === undefined || reading === undefined) return
     reading.messages++
-    const complete = message.incomplete === undefined
-    this.#evidence.message(from, message.payload, complete, message.segmented, [])
-    if (complete && message.segmented && message.flowLane !== undefined) {
-      const receiver = this.#heardOf.get(message.flowLane)
-      if (receiver !== undefined) countFlow(from, receiver)
-    }
+    const isWhole = message.segmented && message.incomplete === undefined
+    this.#evidence.message(from, message, isWhole, NOBODY)
+    const receiver = message.flowLane?.heard
+    if (isWhole && receiver !== undefined) countFlow(from, receiver)
     this.#listener.message(from, message)
     if (!reading.found) this.#weigh(from, reading, message)
   }
 
   #weigh(from: Heard, reading: AddressByteReading, message: Assembled): void {
-    const partner = mostHeard(from)
+    const partner = mostHeard(from)?.heard
     if (partner === undefined) return
     const other = this.#readingOf.get(partner)
     if (other === undefined || other === reading || !isCredible(reading) || !isCredible(other)) return
     // A partner that is known needs one answer only.
-    if (!other.found && !(isProven(from) && (from.peers.get(partner) ?? 0) >= 2)) return
+    if (!other.found && !(isProven(from) && (from.peers.get(partner)?.times ?? 0) >= 2)) return
     if (!other.found) this.#find(other, partner, from, message)
     this.#find(reading, from, partner, message)
   }
@@ -187,12 +183,12 @@ export class AddressBytes {
     for (const heard of reading.byAddress.values()) heard.verdict = 'diagnostic'
     const id = idOf(from)
     const kind = addressOf(from) === addressOf(partner) ? 'mixed' : 'extended'
-    const times = from.peers.get(partner) ?? 0
+    const times = from.peers.get(partner)?.times ?? 0
     const how = from.flowPaired > 0 ? 'a segmented message ran under flow control' : 'messages'
     this.#listener.found(reading.normal, {
       code: 'address-byte-found',
       severity: 'note',
-      where: { ...message.where },
+      where: keepWhere(message.where),
       what: `${id}: the first data byte is an address (${kind} addressing): read so, ${idOf(partner)} and it answered each other ${times} times (${how}), and read without it nothing answered`,
       doNext: 'Nothing. If it is wrong, name the identifiers that carry diagnostics.',
       params: { id, channel: this.#channel, addressing: kind, times },
@@ -207,18 +203,6 @@ function answersAnyone(heard: Heard): boolean {
 
 function isCredible(reading: AddressByteReading): boolean {
   return reading.found || (!answersAnyone(reading.normal) && reading.misfits * 8 <= reading.frames)
-}
-
-function mostHeard(heard: Heard): Heard | undefined {
-  let best: Heard | undefined
-  let count = 0
-  for (const [peer, times] of heard.peers) {
-    if (times > count) {
-      best = peer
-      count = times
-    }
-  }
-  return best
 }
 
 function addressOf(heard: Heard): string {

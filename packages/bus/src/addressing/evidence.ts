@@ -7,6 +7,7 @@
  * whole segmented answer after the other. The thresholds are ours.
  */
 
+import type { Arrived } from '../isotp/assembled.ts'
 import { KWP_SERVICES } from '../kwp/index.ts'
 import { OBD_SERVICES } from '../obd/index.ts'
 import { UDS_SERVICES } from '../uds/services.ts'
@@ -36,49 +37,66 @@ const ECHOING: ReadonlySet<number> = new Set([
   0x31, 0x36, 0x3b, 0x83, 0x85, 0x86, 0x87,
 ])
 
-/** Whether a first byte is a request, an answer or a refusal that some standard knows. */
-function isAssigned(byte: number): boolean {
-  if (byte === NEGATIVE) return true
-  const service = byte & 0x40 ? byte & ~0x40 : byte
-  return UDS_SERVICES.has(service) || OBD_SERVICES.has(service) || KWP_SERVICES.has(service)
+/** By first byte: 1 for a request, an answer or a refusal that some standard knows. Made when first needed. */
+let assignedTable: Uint8Array | undefined
+
+function assigned(): Uint8Array {
+  if (assignedTable !== undefined) return assignedTable
+  assignedTable = new Uint8Array(256)
+  for (const services of [UDS_SERVICES, OBD_SERVICES, KWP_SERVICES]) {
+    for (const service of services.keys()) {
+      if (service & 0x40) continue
+      assignedTable[service] = 1
+      assignedTable[service | 0x40] = 1
+    }
+  }
+  assignedTable[NEGATIVE] = 1
+  return assignedTable
 }
 
+/** Who last sent a message that begins with a byte, with which second byte, as which of its channel. */
 interface Asked {
-  readonly by: Heard
-  readonly second: number
-  readonly number: number
+  by: Heard
+  second: number
+  number: number
 }
+
+/** Where the bytes of a message stand. */
+export type Said = Pick<Arrived, 'bytes' | 'start' | 'length'>
 
 /** The evidence of one channel. */
 export class ChannelEvidence {
   #number = 0
   readonly #families = new Map<number, PairFamily>()
-  /** Who last sent a message that begins with this byte. */
+  /** By first byte. */
   readonly #asked: (Asked | undefined)[] = new Array(256)
 
-  /** Counts one message of a sender; `usual` are the senders that most likely asked for it. */
-  message(
-    from: Heard,
-    payload: Uint8Array,
-    complete: boolean,
-    segmented: boolean,
-    usual: readonly Heard[],
-  ): void {
-    const first = payload[0]
-    if (first === undefined) return
+  /**
+   * Counts one message of a sender, whether it is a whole segmented one; `usual` are the senders that most likely
+   * asked for it.
+   */
+  message(from: Heard, { bytes, start, length }: Said, isWhole: boolean, usual: readonly Heard[]): void {
+    if (length === 0) return
+    const first = bytes[start] as number
+    const second = length > 1 ? (bytes[start + 1] as number) : -1
     this.#number++
     from.messages++
-    if (isAssigned(first)) from.assigned++
+    from.assigned += assigned()[first] as number
     if (first & 0x40) from.likeAnswer++
     else from.likeRequest++
-    if (segmented && complete) from.segmented++
-    const second = payload[1] ?? -1
+    if (isWhole) from.segmented++
     const service = first === NEGATIVE ? second : first & 0x40 ? first & ~0x40 : -1
-    if (service >= 0) this.#pair(from, first, second, service, payload.length, usual)
+    if (service >= 0) this.#pair(from, first, second, service, length, usual)
     from.lastSid = first
     from.lastSecond = second
     from.lastNumber = this.#number
-    this.#asked[first] = { by: from, second, number: this.#number }
+    const asked = this.#asked[first]
+    if (asked === undefined) this.#asked[first] = { by: from, second, number: this.#number }
+    else {
+      asked.by = from
+      asked.second = second
+      asked.number = this.#number
+    }
   }
 
   #pair(
@@ -89,24 +107,27 @@ export class ChannelEvidence {
     length: number,
     usual: readonly Heard[],
   ): void {
-    const asker = usual.find((peer) =>
-      this.#fits(peer.lastSid, peer.lastSecond, peer.lastNumber, first, second, service),
-    )
-    const asked = this.#asked[service]
-    const by =
-      asker ??
-      (asked !== undefined && this.#fits(service, asked.second, asked.number, first, second, service)
-        ? asked.by
-        : undefined)
+    const by = this.#askerOf(first, second, service, usual)
     if (by === undefined || by === from) return
     by.answered++
     from.answering++
-    by.services.add(service)
-    from.services.add(service)
-    if (!from.peers.has(by)) this.#countInFamily(by, from)
+    if (!from.services.has(service) || !by.services.has(service)) {
+      by.services.add(service)
+      from.services.add(service)
+    }
+    if (from.latestPeer?.heard !== by && !from.peers.has(by)) this.#countInFamily(by, from)
     link(by, from)
     link(from, by)
     if (first !== NEGATIVE) countDialect(from, service, second, length)
+  }
+
+  /** Whom a message answers: a usual peer if one fits, else whoever asked for the service last. */
+  #askerOf(first: number, second: number, service: number, usual: readonly Heard[]): Heard | undefined {
+    for (const peer of usual)
+      if (this.#fits(peer.lastSid, peer.lastSecond, peer.lastNumber, first, second, service)) return peer
+    const asked = this.#asked[service]
+    if (asked === undefined) return undefined
+    return this.#fits(service, asked.second, asked.number, first, second, service) ? asked.by : undefined
   }
 
   #countInFamily(asker: Heard, answerer: Heard): void {
@@ -135,8 +156,17 @@ export class ChannelEvidence {
 }
 
 function link(from: Heard, to: Heard): void {
-  const count = from.peers.get(to)
-  if (count !== undefined || from.peers.size < MOST_PEERS) from.peers.set(to, (count ?? 0) + 1)
+  let peer = from.latestPeer
+  if (peer?.heard !== to) {
+    peer = from.peers.get(to)
+    if (peer === undefined) {
+      if (from.peers.size >= MOST_PEERS) return
+      peer = { heard: to, times: 0 }
+      from.peers.set(to, peer)
+    }
+    from.latestPeer = peer
+  }
+  peer.times++
 }
 
 /** Services that only one standard has, by request identifier. */

@@ -11,6 +11,12 @@ export interface PairFamily {
   pairs: number
 }
 
+/** Someone who answers a sender or is answered by it. */
+export interface Peer {
+  readonly heard: Heard
+  times: number
+}
+
 /** One sender on one channel, with everything counted that later decides about it. */
 export interface Heard {
   readonly id: string
@@ -40,7 +46,11 @@ export interface Heard {
   /** Whole segmented messages that ran under another sender's flow control. */
   flowPaired: number
   /** Who answers it or is answered by it, and how often. */
-  readonly peers: Map<Heard, number>
+  readonly peers: Map<Heard, Peer>
+  /** The one of them who did so last. */
+  latestPeer: Peer | undefined
+  /** Those that by custom answer it or are answered by it, once all of them were heard. */
+  usualPeers: readonly Heard[] | undefined
   /** The pairs of asker and answerer on its channel whose identifiers lie as far apart as its own pair. */
   family: PairFamily | undefined
   /** The last message: first two bytes and its number on the channel. */
@@ -81,8 +91,10 @@ export function newHeard(
     answering: 0,
     services: new Set(),
     flowPaired: 0,
+    usualPeers: undefined,
     family: undefined,
     peers: new Map(),
+    latestPeer: undefined,
     lastSid: -1,
     lastSecond: -1,
     lastNumber: -1,
@@ -91,4 +103,11 @@ export function newHeard(
     makerOnly: 0,
     addressBytes: undefined,
   }
+}
+
+/** The peer that answered a sender, or was answered by it, most often; the first of several. */
+export function mostHeard(heard: Heard): Peer | undefined {
+  let best: Peer | undefined
+  for (const peer of heard.peers.values()) if (best === undefined || peer.times > best.times) best = peer
+  return best
 }

@@ -14,7 +14,7 @@ import type { ScanStore } from '../capture/scan-store.ts'
 import { ReusedFrame } from '../frame/reused.ts'
 import { HASH, hex, isDigit } from './bytes.ts'
 import { notHex } from './digits.ts'
-import { CONTROL, type ScanLines, startScanLines } from './scan-lines.ts'
+import { CONTROL, MANY_DECIMALS, type ScanLines, startScanLines } from './scan-lines.ts'
 import { type Layout, Track } from './track.ts'
 
 /** The longest line that can be taken: 32 to the identifier, 9 of that, 16 digits, two for the line end; rounded up. */
@@ -40,7 +40,8 @@ export class AlikeLines {
     decimals: 6,
   }
   #current: Track | undefined
-  #scan: ScanLines | 'none' | undefined
+  /** The compiled loops, for times with few decimals and with many. */
+  readonly #scans: (ScanLines | 'none' | undefined)[] = [undefined, undefined]
   /** Number of the next line. */
   line: number = 1
 
@@ -99,7 +100,8 @@ export class AlikeLines {
   #run(track: Track, bytes: Uint8Array, view: DataView, start: number): number {
     const { layout } = track
     if (layout === undefined) return start
-    const scan = track.addresses === undefined ? undefined : this.#compiledFor(bytes)
+    const scan =
+      track.addresses === undefined ? undefined : this.#compiledFor(bytes, layout.decimals >= MANY_DECIMALS)
     let at = start
     while (at < bytes.length) {
       const before = at
@@ -117,11 +119,13 @@ export class AlikeLines {
   }
 
   /** The compiled loop, where there can be one and these bytes lie in its memory. */
-  #compiledFor(bytes: Uint8Array): ScanLines | undefined {
+  #compiledFor(bytes: Uint8Array, isLong: boolean): ScanLines | undefined {
     const { memory } = this.#store
     if (memory === undefined || bytes.buffer !== memory.buffer) return undefined
-    this.#scan ??= startScanLines(memory) ?? 'none'
-    return this.#scan === 'none' ? undefined : this.#scan
+    const kind = isLong ? 1 : 0
+    const scan = this.#scans[kind] ?? startScanLines(memory, isLong) ?? 'none'
+    this.#scans[kind] = scan
+    return scan === 'none' ? undefined : scan
   }
 
   #runCompiled(scan: ScanLines, track: Track, layout: Layout, bytes: Uint8Array, start: number): number {
@@ -140,17 +144,10 @@ export class AlikeLines {
       }
       const slot = track.told(CONTROL.slot)
       if (slot === 0) break
-      const data = track.told(CONTROL.data) - offset
+      const digits = track.told(CONTROL.digits)
+      for (let index = 0; index < digits >> 1; index++) this.#frame.bytes[index] = track.toldByte(index)
       const line = track.told(CONTROL.line) - offset
-      this.#tellFrame(
-        track,
-        layout,
-        slotAt(slot, addresses.table),
-        bytes,
-        line,
-        data,
-        track.told(CONTROL.digits),
-      )
+      this.#tellFrame(track, layout, slotAt(slot, addresses.table), bytes, line, digits)
     }
     return at - offset
   }
@@ -196,19 +193,23 @@ export class AlikeLines {
         track.count++
         this.line++
         track.nanoseconds = nanoseconds
-      } else this.#tellFrame(track, layout, slot, bytes, at, data, length)
+      } else {
+        for (let index = 0, digit = data; index < length >> 1; index++, digit += 2)
+          this.#frame.bytes[index] = hex(bytes[digit]) * 16 + hex(bytes[digit + 1])
+        this.#tellFrame(track, layout, slot, bytes, at, length)
+      }
       at = data + length + lineEndBytes
     }
     return at
   }
 
+  /** Tells the line at `line`, whose data bytes stand in the frame already. */
   #tellFrame(
     track: Track,
     layout: Layout,
     slot: number,
     bytes: Uint8Array,
     line: number,
-    data: number,
     digits: number,
   ): void {
     this.tell()
@@ -219,9 +220,7 @@ export class AlikeLines {
     frame.time.decimals = layout.decimals
     frame.channel = track.channel
     track.ids.set(slot, frame)
-    for (let index = 0, at = data; at < data + digits; index++, at += 2)
-      frame.bytes[index] = hex(bytes[at]) * 16 + hex(bytes[at + 1])
-    frame.setLength(digits / 2)
+    frame.setLength(digits >> 1)
     frame.where.line = this.line++
     this.#sink.frame(frame)
     if (this.#sink.isPlain?.(track.channel, frame.id, frame.extended) === true) track.ids.makePlain(slot)

@@ -6,7 +6,7 @@
  * 0 for a fixed character and 9 for a decimal digit (`0` to `9` are 30 to 39 in ASCII).
  */
 
-import { findSlot, setSlotDigits, slotDigits, slotIsPlain } from '../capture/known-ids.ts'
+import { findSlot, slotIsPlain } from '../capture/known-ids.ts'
 import {
   block,
   type Code,
@@ -43,11 +43,11 @@ export const CONTROL = {
   /** Told by the loop: how many lines were only counted, and the start of the last of them. */
   count: 108,
   lastCounted: 112,
-  /** Told by the loop of the line a frame must be made of: its slot (0 when there is none), start, data and digits. */
+  /** Told by the loop of the line a frame must be made of: its slot (0 when there is none), start, digits and data. */
   slot: 116,
   line: 120,
-  data: 124,
-  digits: 128,
+  digits: 124,
+  data: 128,
 } as const
 
 /**
@@ -60,43 +60,45 @@ const HASH = 0x23
 const REVERSED: readonly number[] = Array.from({ length: 16 }, (_, index) => 15 - index)
 const MOST_DIGITS = 16
 
-/** Starts the loop over a memory; `undefined` where the host cannot. */
-export function startScanLines(memory: Memory): ScanLines | undefined {
-  new Uint8Array(memory.buffer, BEYOND_AT + 16, 16).fill(0xff)
-  return start<Parameters<ScanLines>>(scanLinesModule(), memory)
+/** More decimals than stand in one 64-bit number. */
+export const MANY_DECIMALS = 9
+
+/** Starts the loop over a memory, for times with `MANY_DECIMALS` or with fewer; `undefined` where the host cannot. */
+export function startScanLines(memory: Memory, isLong: boolean): ScanLines | undefined {
+  new Uint8Array(memory.buffer, MARKS_AT).set(Object.values(MARKS))
+  return start<Parameters<ScanLines>>(scanLinesModule(isLong), memory)
 }
 
-function scanLinesModule(): Uint8Array {
+function scanLinesModule(isLong: boolean): Uint8Array {
   const locals = new Locals(4)
   const [control, table, at, end] = [locals.i32(), locals.i32(), locals.i32(), locals.i32()]
-  const [closeAt, idAt, lineEnd, lineEndMask] = [locals.i32(), locals.i32(), locals.i32(), locals.i32()]
-  const [count, last, data, digits, slot] = [
-    locals.i32(),
-    locals.i32(),
-    locals.i32(),
-    locals.i32(),
-    locals.i32(),
-  ]
-  const [low, high, highMask, thisLow, thisHigh] = [
-    locals.i64(),
-    locals.i64(),
-    locals.i64(),
-    locals.i64(),
-    locals.i64(),
-  ]
+  const [timeAt, nameAt, idAt] = [locals.i32(), locals.i32(), locals.i32()]
+  const [lineEnd, lineEndMask, lineEndBytes] = [locals.i32(), locals.i32(), locals.i32()]
+  const [count, last, data, digits] = [locals.i32(), locals.i32(), locals.i32(), locals.i32()]
+  const [slot, next, hexDigits, fullBytes] = [locals.i32(), locals.i32(), locals.i32(), locals.i32()]
+  const [low, high, highMask] = [locals.i64(), locals.i64(), locals.i64()]
+  const [thisLow, thisHigh] = [locals.i64(), locals.i64()]
   const [key, found] = [locals.i64(), locals.i64()]
-  const [headPattern, headLimits, namePattern, nameLimits, time, next] = [
+  const [headPattern, headLimits, namePattern, nameLimits, sixteenThere] = [
     locals.v128(),
     locals.v128(),
     locals.v128(),
     locals.v128(),
     locals.v128(),
-    locals.i32(),
   ]
 
-  const endsHere = i32.eq(i32.and(i32.load16(i32.add(data.get, digits.get)), lineEndMask.get), lineEnd.get)
+  const marks = {
+    zero: locals.v128(),
+    nine: locals.v128(),
+    blank: locals.v128(),
+    letterA: locals.v128(),
+    five: locals.v128(),
+  }
+
   const isAlike = (from: Code, pattern: Local, limits: Local): Code =>
     v128.notAbove(v128.xor(v128.load(from), pattern.get), limits.get)
+  const endsAt = (place: Code): Code => i32.eq(i32.and(i32.load16(place), lineEndMask.get), lineEnd.get)
+  const isEarlier = i64.ltU(thisLow.get, low.get)
 
   const line: Code[] = [
     // The beginning: brackets, point, blanks, name and whole seconds as before, decimals any digits.
@@ -106,22 +108,23 @@ function scanLinesModule(): Uint8Array {
         v128.allSet(
           v128.and(
             isAlike(at.get, headPattern, headLimits),
-            isAlike(i32.add(at.get, i32.sub(idAt.get, i32.const(16))), namePattern, nameLimits),
+            isAlike(i32.add(at.get, nameAt.get), namePattern, nameLimits),
           ),
         ),
       ),
     ),
     // The time is not before the last one.
-    time.set(v128.shuffle(v128.load(i32.add(at.get, i32.sub(closeAt.get, i32.const(16)))), REVERSED)),
-    thisLow.set(v128.i64(time.get, 0)),
-    thisHigh.set(i64.and(v128.i64(time.get, 1), highMask.get)),
-    jumpIf(
-      1,
-      i32.or(
-        i64.ltU(thisHigh.get, high.get),
-        i32.and(i64.eq(thisHigh.get, high.get), i64.ltU(thisLow.get, low.get)),
-      ),
-    ),
+    sixteenThere.set(v128.shuffle(v128.load(i32.add(at.get, timeAt.get)), REVERSED)),
+    thisLow.set(v128.i64(sixteenThere.get, 0)),
+    ...(isLong
+      ? [
+          thisHigh.set(i64.and(v128.i64(sixteenThere.get, 1), highMask.get)),
+          jumpIf(
+            1,
+            i32.or(i64.ltU(thisHigh.get, high.get), i32.and(i64.eq(thisHigh.get, high.get), isEarlier)),
+          ),
+        ]
+      : [jumpIf(1, isEarlier)]),
     // The identifier with its `#`: three digits, or eight.
     data.set(i32.add(at.get, idAt.get)),
     digits.set(i32.load(data.get)),
@@ -134,47 +137,51 @@ function scanLinesModule(): Uint8Array {
         data.set(i32.add(data.get, i32.const(9))),
       ],
     ),
-    findSlot(key, table, slot, found, 1),
-    // The line end stands where it stood on this identifier's last line, or is looked for.
-    digits.set(slotDigits(slot)),
-    choose(i32.eqz(endsHere), [
-      digits.set(i32.const(0)),
-      loop(
-        choose(i32.eqz(endsHere), [
-          digits.set(i32.add(digits.get, i32.const(2))),
-          jumpIf(4, i32.gtU(digits.get, i32.const(MOST_DIGITS))),
-          jump(1),
-        ]),
-      ),
-      setSlotDigits(slot, digits),
-    ]),
-    next.set(i32.add(i32.add(data.get, digits.get), i32.load(control.get, CONTROL.lineEndBytes))),
+    // At most sixteen hex digits in pairs, and the line end behind them. Most lines have all sixteen: guessed so, the
+    // place of the next line is known before the digits are looked at.
+    sixteenThere.set(v128.load(data.get)),
+    hexDigits.set(v128.upperBits(isHex(sixteenThere, marks))),
+    choose(
+      endsAt(i32.add(data.get, i32.const(MOST_DIGITS))),
+      [
+        jumpIf(2, i32.ne(hexDigits.get, i32.const((1 << MOST_DIGITS) - 1))),
+        digits.set(i32.const(MOST_DIGITS)),
+        next.set(i32.add(data.get, fullBytes.get)),
+      ],
+      [
+        digits.set(i32.ctz(i32.xor(hexDigits.get, i32.const(-1)))),
+        next.set(i32.add(data.get, digits.get)),
+        jumpIf(2, i32.or(i32.eqz(endsAt(next.get)), i32.and(digits.get, i32.const(1)))),
+        next.set(i32.add(next.get, lineEndBytes.get)),
+      ],
+    ),
     // What stands beyond the chunk is of another time.
     jumpIf(1, i32.gtU(next.get, end.get)),
-    time.set(v128.load(data.get)),
-    jumpIf(1, i32.eqz(v128.allSet(v128.or(isHex(time.get), beyond(digits.get))))),
+    findSlot(key, table, slot, found, 1),
     low.set(thisLow.get),
-    high.set(thisHigh.get),
+    ...(isLong ? [high.set(thisHigh.get)] : []),
     // One after the other as long as they are plain.
     choose(slotIsPlain(slot), [
       count.set(i32.add(count.get, i32.const(1))),
       last.set(at.get),
       at.set(next.get),
-      jumpIf(1, i32.ltU(at.get, end.get)),
-      jump(2),
+      jump(1),
     ]),
     i32.store(control.get, slot.get, CONTROL.slot),
     i32.store(control.get, at.get, CONTROL.line),
     at.set(next.get),
-    i32.store(control.get, data.get, CONTROL.data),
     i32.store(control.get, digits.get, CONTROL.digits),
+    i64.store(control.get, v128.i64(bytesOf(sixteenThere), 0), CONTROL.data),
   ]
 
   const body = [
-    ...closeAt.set(i32.load(control.get, CONTROL.closeAt)),
+    ...timeAt.set(i32.sub(i32.load(control.get, CONTROL.closeAt), i32.const(16))),
     ...idAt.set(i32.load(control.get, CONTROL.idAt)),
+    ...nameAt.set(i32.sub(idAt.get, i32.const(16))),
     ...lineEnd.set(i32.load(control.get, CONTROL.lineEnd)),
     ...lineEndMask.set(i32.load(control.get, CONTROL.lineEndMask)),
+    ...lineEndBytes.set(i32.load(control.get, CONTROL.lineEndBytes)),
+    ...fullBytes.set(i32.add(lineEndBytes.get, i32.const(MOST_DIGITS))),
     ...low.set(i64.load(control.get, CONTROL.timeLow)),
     ...high.set(i64.load(control.get, CONTROL.timeHigh)),
     ...highMask.set(i64.load(control.get, CONTROL.timeHighMask)),
@@ -182,6 +189,9 @@ function scanLinesModule(): Uint8Array {
     ...headLimits.set(v128.load(control.get, CONTROL.headLimits)),
     ...namePattern.set(v128.load(control.get, CONTROL.namePattern)),
     ...nameLimits.set(v128.load(control.get, CONTROL.nameLimits)),
+    ...Object.values(marks).flatMap((mark, index) =>
+      mark.set(v128.splat(i32.load8(i32.const(MARKS_AT + index)))),
+    ),
     ...i32.store(control.get, i32.const(0), CONTROL.slot),
     ...block(loop(...line)),
     ...i32.store(control.get, count.get, CONTROL.count),
@@ -193,17 +203,25 @@ function scanLinesModule(): Uint8Array {
   return moduleBytes(locals, body)
 }
 
+/** Characters that digits are compared with, in the order they stand in the store. */
+const MARKS = { zero: 0x30, nine: 9, blank: 0x20, letterA: 0x61, five: 5 } as const
+
+/** Where they stand: in front of the first control. A loop takes them from there once, and keeps them. */
+const MARKS_AT = 240
+
 /** Which characters are hex digits of either case: all ones for those, zero for the others. */
-function isHex(characters: Code): Code {
-  const decimal = v128.notAbove(v128.xor(characters, sixteen(0x30)), sixteen(9))
-  const letter = v128.notAbove(v128.sub(v128.or(characters, sixteen(0x20)), sixteen(0x61)), sixteen(5))
-  return v128.or(decimal, letter)
+function isHex(characters: Local, marks: Readonly<Record<keyof typeof MARKS, Local>>): Code {
+  const decimal = v128.notAbove(v128.xor(characters.get, marks.zero.get), marks.nine.get)
+  const lower = v128.or(characters.get, marks.blank.get)
+  return v128.or(decimal, v128.notAbove(v128.sub(lower, marks.letterA.get), marks.five.get))
 }
 
-/** All ones for the characters from the `digits`th on: part of a row of sixteen zeros and sixteen of all ones. */
-function beyond(digits: Code): Code {
-  return v128.load(i32.sub(i32.const(BEYOND_AT + 16), digits))
+/** The bytes that sixteen hex digits stand for, in the lower half; what is no hex digit gives anything. */
+function bytesOf(characters: Local): Code {
+  const isLetter = v128.notAbove(sixteen(0x40), characters.get)
+  const digits = v128.add(v128.and(characters.get, sixteen(0x0f)), v128.and(isLetter, sixteen(9)))
+  // Of each pair the first is the upper half of a byte.
+  const both = v128.or(v128.shiftPairs(digits, 4), v128.shiftPairs(digits, -8))
+  const pairs = v128.and(both, v128.const(Array.from({ length: 16 }, (_, at) => (at % 2 === 0 ? 0xff : 0))))
+  return v128.narrow(pairs, pairs)
 }
-
-/** Where that row stands in the store: in front of the first control. */
-const BEYOND_AT = 128

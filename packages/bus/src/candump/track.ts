@@ -1,7 +1,7 @@
 /** @module What the lines of one channel have in common: how they begin, and how they end. */
 
 import type { KnownIds } from '../capture/known-ids.ts'
-import type { ScanStore } from '../capture/scan-store.ts'
+import { CONTROL_BYTES, type ScanStore } from '../capture/scan-store.ts'
 import type { ReusedFrame } from '../frame/reused.ts'
 import { CLOSE, DOT, HASH, isDigit, OPEN } from './bytes.ts'
 import { CONTROL } from './scan-lines.ts'
@@ -66,7 +66,9 @@ export class Track {
   nanoseconds: number = 0
   /** Lines that were only counted and are not yet told. */
   count: number = 0
-  readonly #control: DataView | undefined
+  /** Its control, by bytes and by words. */
+  readonly #control: Uint8Array | undefined
+  readonly #words: Uint32Array | undefined
 
   constructor(channel: string, store: ScanStore) {
     const { ids, addresses } = store.openTrack()
@@ -74,10 +76,9 @@ export class Track {
     this.ids = ids
     this.addresses = addresses
     const { memory } = store
-    this.#control =
-      addresses === undefined || memory === undefined
-        ? undefined
-        : new DataView(memory.buffer, addresses.control)
+    if (addresses === undefined || memory === undefined) return
+    this.#control = new Uint8Array(memory.buffer, addresses.control, CONTROL_BYTES)
+    this.#words = new Uint32Array(memory.buffer, addresses.control, CONTROL_BYTES / 4)
   }
 
   /** Learns from a line that held a frame. `crlf` says how the line ends. */
@@ -109,11 +110,11 @@ export class Track {
       const isDecimal = at > secondsDigits + 1 && at < closeAt
       if (isDecimal ? !isDigit(bytes[start + at]) : bytes[start + at] !== head[at]) return false
     }
-    head.set(bytes.subarray(start, start + idAt))
+    for (let at = 1; at <= secondsDigits; at++) head[at] = bytes[start + at] as number
     head.fill(DIGIT_0, secondsDigits + 2, closeAt)
     this.seconds = seconds
     this.nanoseconds = 0
-    if (this.#control !== undefined) this.#write(this.#control, layout)
+    if (this.#control !== undefined) this.#writeTime(this.#control, layout)
     return true
   }
 
@@ -136,31 +137,45 @@ export class Track {
   }
 
   /** Tells the compiled loop what lines look like. */
-  #write(control: DataView, { secondsDigits, closeAt, idAt, lineEndBytes }: Layout): void {
+  #write(control: Uint8Array, layout: Layout): void {
+    const { secondsDigits, closeAt, idAt, lineEndBytes } = layout
+    for (let index = 0; index < 16; index++) {
+      const name = idAt - 16 + index
+      control[CONTROL.headLimits + index] = index > secondsDigits + 1 && index < closeAt ? 9 : 0
+      control[CONTROL.nameLimits + index] = name > secondsDigits + 1 && name < closeAt ? 9 : 0
+      if (index >= 8) control[CONTROL.timeHighMask + index - 8] = closeAt - 1 - index < 0 ? 0 : 0xff
+    }
+    const words = this.#words as Uint32Array
+    words[CONTROL.closeAt / 4] = closeAt
+    words[CONTROL.idAt / 4] = idAt
+    words[CONTROL.lineEnd / 4] = lineEndBytes === 2 ? 0x0a0d : 0x0a
+    words[CONTROL.lineEndMask / 4] = lineEndBytes === 2 ? 0xffff : 0xff
+    words[CONTROL.lineEndBytes / 4] = lineEndBytes
+    this.#writeTime(control, layout)
+  }
+
+  /** Tells it how the last line began, and when it was. */
+  #writeTime(control: Uint8Array, { secondsDigits, closeAt, idAt }: Layout): void {
     const { head } = this
     for (let index = 0; index < 16; index++) {
-      this.#pattern(control, CONTROL.headPattern + index, index, secondsDigits, closeAt)
-      this.#pattern(control, CONTROL.namePattern + index, idAt - 16 + index, secondsDigits, closeAt)
+      const name = idAt - 16 + index
+      control[CONTROL.headPattern + index] =
+        index > secondsDigits + 1 && index < closeAt ? DIGIT_0 : (head[index] as number)
+      control[CONTROL.namePattern + index] =
+        name > secondsDigits + 1 && name < closeAt ? DIGIT_0 : (head[name] as number)
       // The characters before `)`, the last one lowest. Those before the line stand for nothing.
       const at = closeAt - 1 - index
-      control.setUint8(CONTROL.timeLow + index, at < 0 ? 0 : (head[at] as number))
-      if (index >= 8) control.setUint8(CONTROL.timeHighMask + index - 8, at < 0 ? 0 : 0xff)
+      control[CONTROL.timeLow + index] = at < 0 ? 0 : (head[at] as number)
     }
-    control.setUint32(CONTROL.closeAt, closeAt, true)
-    control.setUint32(CONTROL.idAt, idAt, true)
-    control.setUint32(CONTROL.lineEnd, lineEndBytes === 2 ? 0x0a0d : 0x0a, true)
-    control.setUint32(CONTROL.lineEndMask, lineEndBytes === 2 ? 0xffff : 0xff, true)
-    control.setUint32(CONTROL.lineEndBytes, lineEndBytes, true)
   }
 
-  #pattern(control: DataView, place: number, at: number, secondsDigits: number, closeAt: number): void {
-    const isDecimal = at > secondsDigits + 1 && at < closeAt
-    control.setUint8(place, isDecimal ? DIGIT_0 : (this.head[at] as number))
-    control.setUint8(place + CONTROL.headLimits - CONTROL.headPattern, isDecimal ? 9 : 0)
-  }
-
-  /** What the compiled loop told last. */
+  /** A number the compiled loop told last. */
   told(place: number): number {
-    return this.#control?.getUint32(place, true) ?? 0
+    return (this.#words as Uint32Array)[place >> 2] as number
+  }
+
+  /** A byte of the data it told last. */
+  toldByte(index: number): number {
+    return (this.#control as Uint8Array)[CONTROL.data + index] as number
   }
 }

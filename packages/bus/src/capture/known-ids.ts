@@ -17,6 +17,7 @@ const DIGITS_SHIFT = 8
 
 const SECOND_FACTOR = 0x2c1b3c6d
 const FACTOR = 0x9e3779b1
+/** Leaves the upper bits of 32, as many as number the slots. */
 const HASH_SHIFT = 19
 
 /** Numbers a table consists of. */
@@ -100,7 +101,7 @@ export class KnownIds {
 }
 
 function home(first: number, second: number): number {
-  return (Math.imul(first ^ Math.imul(second, SECOND_FACTOR), FACTOR) >>> HASH_SHIFT) & MASK
+  return Math.imul(first ^ Math.imul(second, SECOND_FACTOR), FACTOR) >>> HASH_SHIFT
 }
 
 /** `find` as a compiled loop: sets `slot` to the address of the key's slot, or leaves the stretch `notFound` deep. */
@@ -110,7 +111,7 @@ export function findSlot(key: Local, table: Local, slot: Local, found: Local, no
     i32.xor(i64.toI32(key.get), i32.mul(i64.high(key.get), i32.const(SECOND_FACTOR))),
     i32.const(FACTOR),
   )
-  const number = i32.and(i32.shrU(hash, i32.const(HASH_SHIFT)), i32.const(MASK))
+  const number = i32.shrU(hash, i32.const(HASH_SHIFT))
   const next = i32.and(i32.add(i32.sub(slot.get, table.get), size), i32.const(ID_WORDS * 4 - 1))
   return [
     ...slot.set(i32.add(table.get, i32.mul(number, size))),
@@ -129,20 +130,6 @@ export function findSlot(key: Local, table: Local, slot: Local, found: Local, no
 /** Whether the identifier in the slot at this address is plain. */
 export function slotIsPlain(slot: Local): Code {
   return i32.and(i32.load(slot.get, NOTES * 4), i32.const(PLAIN))
-}
-
-/** The digits noted in the slot at this address. */
-export function slotDigits(slot: Local): Code {
-  return i32.shrU(i32.load(slot.get, NOTES * 4), i32.const(DIGITS_SHIFT))
-}
-
-/** Notes digits in the slot at this address. */
-export function setSlotDigits(slot: Local, digits: Local): Code {
-  return i32.store(
-    slot.get,
-    i32.or(slotIsPlain(slot), i32.shl(digits.get, i32.const(DIGITS_SHIFT))),
-    NOTES * 4,
-  )
 }
 
 /** The number of a slot by its address. */

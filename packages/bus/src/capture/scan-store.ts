@@ -8,21 +8,22 @@ import { type Memory, openMemory } from '../wasm/module.ts'
 import { ID_WORDS, KnownIds } from './known-ids.ts'
 
 /** Numbers that a loop and TypeScript tell each other, per track. */
-const CONTROL_BYTES = 256
+export const CONTROL_BYTES = 256
 /** Before the first control: bytes that a loop may read in front of a chunk's first byte, and nothing else. */
 const FIRST_CONTROL = 256
 /** How many tracks can have their identifiers in the store. */
 const TRACKS = 8
 const FIRST_TABLE = FIRST_CONTROL + TRACKS * CONTROL_BYTES
 const TABLE_BYTES = ID_WORDS * 4
-/** Chunks stand in the processor's cache while they are read. */
-const ROOM_BYTES = 1 << 19
+/** Small enough to stand in a processor's cache, and large enough to be asked for seldom. */
+const ROOM_BYTES = 1 << 20
+/** One is used while the next are filled: one alone would be waited for, because it takes its time to be asked for. */
+const ROOMS = 3
 const COPY_BYTES = 1 << 17
 /** Loops may look this far beyond a chunk's last byte. */
 const SLACK_BYTES = 256
 const ROOM = FIRST_TABLE + TRACKS * TABLE_BYTES + SLACK_BYTES
-const OTHER_ROOM = ROOM + ROOM_BYTES + SLACK_BYTES
-const COPY = OTHER_ROOM + ROOM_BYTES + SLACK_BYTES
+const COPY = ROOM + ROOMS * (ROOM_BYTES + SLACK_BYTES)
 const ALL_BYTES = COPY + COPY_BYTES + SLACK_BYTES
 
 /** A track's part of the store. */
@@ -58,10 +59,13 @@ export class ScanStore {
     return this.#store.memory
   }
 
-  /** Two places to read chunks into; what stands there need not be copied. One is filled while the other is used. */
-  get rooms(): readonly [Uint8Array, Uint8Array] {
+  /** Places to read chunks into; what stands there need not be copied. Some are filled while one is used. */
+  get rooms(): readonly Uint8Array[] {
     const { bytes } = this.#store
-    return [bytes.subarray(ROOM, ROOM + ROOM_BYTES), bytes.subarray(OTHER_ROOM, OTHER_ROOM + ROOM_BYTES)]
+    return Array.from({ length: ROOMS }, (_, index) => {
+      const start = ROOM + index * (ROOM_BYTES + SLACK_BYTES)
+      return bytes.subarray(start, start + ROOM_BYTES)
+    })
   }
 
   /** A chunk as pieces that lie in the store. Each is used up before the next is asked for. */

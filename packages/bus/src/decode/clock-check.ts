@@ -6,7 +6,7 @@
  * this kind is among the public test captures of scapy.)
  */
 
-import type { Assembled } from '../isotp/assembler.ts'
+import type { Assembled } from '../isotp/assembled.ts'
 import { N_CR_SECONDS } from '../isotp/transfer.ts'
 
 /** Gaps of one transfer that differ by less than this factor are even. */

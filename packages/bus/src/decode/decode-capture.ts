@@ -28,10 +28,10 @@ export interface DecodeResult {
 /** A recording being decoded. */
 export interface CaptureDecoding {
   /**
-   * Two places for the next bytes: read a file into one while the part that was filled of the other is pushed. Bytes
-   * from anywhere else may be pushed as well; they are copied where need be.
+   * Places for the next bytes: read a file into some while the part that was filled of another is pushed. Bytes from
+   * anywhere else may be pushed as well; they are copied where need be.
    */
-  readonly rooms: readonly [Uint8Array, Uint8Array]
+  readonly rooms: readonly Uint8Array[]
   /** What has been read so far; messages that wait for evidence are not counted yet. */
   readonly summary: Summary
   /** The format, once enough bytes have come to tell it. When it is `unknown`, nothing more will be read. */

@@ -7,24 +7,30 @@
 
 import { AddressBytes } from '../addressing/address-bytes.ts'
 import { ChannelEvidence, countFlow, isShown, judge } from '../addressing/evidence.ts'
-import { type Heard, newHeard } from '../addressing/heard.ts'
+import { type Heard, mostHeard, newHeard } from '../addressing/heard.ts'
 import type { CaptureSink, DoipAnnouncement, DoipMessage } from '../capture/contract.ts'
 import type { Finding } from '../finding/index.ts'
 import { type CanFrame, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
-import { type Assembled, Assembler } from '../isotp/assembler.ts'
+import type { Arrived, Assembled } from '../isotp/assembled.ts'
+import { Assembler } from '../isotp/assembler.ts'
 import { explainIncomplete } from '../isotp/incomplete.ts'
 import type { Lane } from '../isotp/lane.ts'
+import { nameOfService } from '../message/interpret.ts'
 import type { Message } from '../message/types.ts'
+import { hexByte } from '../uds/reader.ts'
 import { ClockCheck } from './clock-check.ts'
 import { LookAhead } from './look-ahead.ts'
-import { type LastAsked, present, type Received } from './present.ts'
+import { type LastAsked, present, type Received, type Understood, understand } from './present.ts'
 import type { Waiting } from './segment.ts'
 import { type DiagnosticId, keyOf, Senders } from './senders.ts'
 import { countMessage, newSummary, type Summary } from './summary.ts'
+import { MessageTexts } from './text.ts'
 
 /** Who listens to a decoder. Every part may be left out. */
 export interface DecodeListener {
   readonly message?: (message: Message) => void
+  /** The same message as JSON text: what `JSON.stringify(messageLine(message))` gives, in a third of the time. */
+  readonly line?: (json: string) => void
   readonly finding?: (finding: Finding) => void
   readonly announcement?: (announcement: DoipAnnouncement) => void
   /**
@@ -69,11 +75,11 @@ interface Channel {
 export class Decoder implements CaptureSink {
   readonly #listener: DecodeListener
   readonly #raw: boolean
+  readonly #texts: MessageTexts
   readonly #findingsPerCode: number
   readonly #named: ReadonlyMap<number, DiagnosticId> | undefined
   readonly #channels: Map<string, Channel> = new Map()
   #current: Channel | undefined
-  readonly #heardOf: Map<Lane, Heard> = new Map()
   readonly #doipSenders: Map<string, Heard> = new Map()
   readonly #waiting: LookAhead
   readonly #summary = newSummary()
@@ -83,7 +89,9 @@ export class Decoder implements CaptureSink {
   constructor(listener: DecodeListener, choices: DecodeChoices = {}) {
     this.#listener = listener
     this.#raw = choices.raw === true
+    this.#texts = new MessageTexts(this.#raw)
     this.#waiting = new LookAhead(choices.lookAhead ?? LOOK_AHEAD_MESSAGES, LOOK_AHEAD_BYTES, {
+      keepsBytes: listener.message !== undefined,
       message: (waiting) => {
         if (isShown(waiting.from)) this.#show(waiting)
       },
@@ -137,7 +145,6 @@ export class Decoder implements CaptureSink {
     }
     if (sender.addressBytes !== undefined && channel.addressBytes.frame(sender.addressBytes, frame)) return
     if (sender.verdict === 'plain' || sender.lane === undefined) return
-    if (sender.lane.frames === 0) this.#heardOf.set(sender.lane, sender)
     channel.assembler.frame(sender.lane, frame)
     if (sender.verdict === 'open') this.#judge(channel, sender)
   }
@@ -166,13 +173,12 @@ export class Decoder implements CaptureSink {
     const channel = this.#channelOf(message.channel)
     const from = this.#doipSender(message.channel, message.source, message.target)
     const back = this.#doipSenders.get(`${message.channel}/${message.target}>${message.source}`)
-    const complete = message.complete
-    channel.evidence.message(from, message.payload, complete, false, back === undefined ? [] : [back])
-    this.#wait({
-      from,
-      payload: message.payload,
+    const said = { bytes: message.payload, start: 0, length: message.payload.length }
+    channel.evidence.message(from, said, false, back === undefined ? [] : [back])
+    this.#wait(from, {
+      ...said,
       expected: message.payload.length,
-      incomplete: complete ? undefined : 'segments-lost',
+      incomplete: message.complete ? undefined : 'segments-lost',
       startTime: message.startTime,
       time: message.time,
       where: message.where,
@@ -254,7 +260,7 @@ export class Decoder implements CaptureSink {
 
   #openAddressBytes(name: string): AddressBytes {
     return new AddressBytes(name, {
-      message: (from, message) => this.#waitFor(from, message),
+      message: (from, message) => this.#wait(from, message),
       odd: (from, finding) => this.#waiting.finding(from, finding),
       found: (normal, finding) => {
         normal.verdict = 'plain'
@@ -312,56 +318,28 @@ export class Decoder implements CaptureSink {
   }
 
   #peerOf(channel: Channel, lane: Lane): Lane | undefined {
-    const heard = this.#heardOf.get(lane)
+    const { heard } = lane
     if (heard === undefined) return undefined
-    const usual = channel.senders.usualPeers(heard).find((peer) => peer.lane?.transfer !== undefined)
-    if (usual?.lane !== undefined) return usual.lane
-    let best: Heard | undefined
-    let count = 0
-    for (const [peer, times] of heard.peers) {
-      if (times > count) {
-        best = peer
-        count = times
-      }
-    }
-    return best?.lane
+    for (const peer of channel.senders.usualPeers(heard))
+      if (peer.lane?.transfer !== undefined) return peer.lane
+    return mostHeard(heard)?.heard.lane
   }
 
   #assembled(channel: Channel, message: Assembled): void {
-    const from = this.#heardOf.get(message.lane)
+    const from = message.lane.heard
     if (from === undefined) return
-    const complete = message.incomplete === undefined
-    channel.evidence.message(
-      from,
-      message.payload,
-      complete,
-      message.segmented,
-      channel.senders.usualPeers(from),
-    )
-    if (complete && message.segmented) {
+    const isWhole = message.segmented && message.incomplete === undefined
+    channel.evidence.message(from, message, isWhole, channel.senders.usualPeers(from))
+    if (isWhole) {
       channel.clock.transfer(message)
-      const receiver = message.flowLane === undefined ? undefined : this.#heardOf.get(message.flowLane)
+      const receiver = message.flowLane?.heard
       if (receiver !== undefined) countFlow(from, receiver)
     }
-    this.#waitFor(from, message)
-  }
-
-  #waitFor(from: Heard, message: Assembled): void {
-    this.#wait({
-      from,
-      payload: message.payload,
-      expected: message.expected,
-      incomplete: message.incomplete,
-      startTime: message.startTime,
-      time: message.time,
-      where: message.where,
-      direction: message.direction,
-      late: message.incomplete === undefined ? message.late : undefined,
-    })
+    this.#wait(from, message)
   }
 
   #odd(lane: Lane, finding: Finding): void {
-    const from = this.#heardOf.get(lane)
+    const from = lane.heard
     if (from === undefined) return
     from.odd++
     if (from.verdict !== 'plain') this.#waiting.finding(from, finding)
@@ -376,21 +354,20 @@ export class Decoder implements CaptureSink {
     return heard
   }
 
-  #wait(waiting: Waiting): void {
-    if (waiting.from.verdict !== 'plain') this.#waiting.message(waiting)
+  #wait(from: Heard, message: Arrived): void {
+    if (from.verdict !== 'plain') this.#waiting.message(from, message)
   }
 
   #show(waiting: Waiting): void {
     const channel = this.#channelOf(waiting.from.channel)
     const late = channel.clock.isFast ? undefined : waiting.late
-    const message = present(
-      late === undefined ? waiting : this.#untilPause(waiting, late),
-      channel.lastAsked,
-      this.#raw,
-    )
-    countMessage(this.#summary, message)
-    this.#listener.message?.(message)
-    this.#tellProblems(message, message.problems ?? [])
+    const received = late === undefined ? waiting : this.#untilPause(waiting, late)
+    const understood = understand(received, channel.lastAsked)
+    countMessage(this.#summary, received, understood)
+    const { meaning } = understood
+    this.#listener.message?.(present(received, understood, this.#raw))
+    this.#listener.line?.(this.#texts.text(received, understood))
+    if (meaning.problems !== undefined) this.#tellProblems(received, understood, meaning.problems)
   }
 
   /** A message with a pause longer than N_Cr in it: the receiver had given up, so what came before is all there is. */
@@ -408,19 +385,25 @@ export class Decoder implements CaptureSink {
         length: waiting.expected,
       },
     })
+    const { from, expected, startTime, direction } = waiting
     const payload = waiting.payload.subarray(0, late.received)
-    return { ...waiting, payload, incomplete: 'timeout', time: late.time, where: late.where }
+    const { time, where } = late
+    return { from, payload, expected, incomplete: 'timeout', startTime, time, where, direction }
   }
 
-  #tellProblems(message: Message, problems: readonly string[]): void {
+  #tellProblems(
+    { from, where }: Received,
+    { kind, service, protocol }: Understood,
+    problems: readonly string[],
+  ): void {
     for (const problem of problems) {
       this.finding({
         code: 'message-malformed',
         severity: 'warning',
-        where: message.where,
-        what: `${message.id}: ${message.service} ${message.name} (${message.kind}): ${problem}`,
+        where,
+        what: `${from.id}: ${hexByte(service)} ${nameOfService(protocol, service)} (${kind}): ${problem}`,
         doNext: 'The message is listed as it is; do not rely on what is read from it.',
-        params: { id: message.id, service: message.service },
+        params: { id: from.id, service: hexByte(service) },
       })
     }
   }

@@ -2,10 +2,13 @@
 
 import type { Heard } from '../addressing/heard.ts'
 import type { Finding } from '../finding/index.ts'
+import type { Arrived } from '../isotp/assembled.ts'
 import { Segment, type Waiting } from './segment.ts'
 
 /** Who is shown the entries of a queue, in their order. */
 export interface Shown {
+  /** Whether the bytes of messages are kept after the call. */
+  readonly keepsBytes: boolean
   message(waiting: Waiting): void
   finding(from: Heard, finding: Finding): void
 }
@@ -29,9 +32,9 @@ export class LookAhead {
   }
 
   /** Takes a message, whose objects and bytes may be reused afterwards up to 1 kB; longer payloads are kept. */
-  message(waiting: Waiting): void {
-    this.#room().add(waiting)
-    this.#bytes += waiting.payload.length
+  message(from: Heard, message: Arrived): void {
+    this.#room().add(from, message)
+    this.#bytes += message.length
     this.#passOn()
   }
 
@@ -65,7 +68,7 @@ export class LookAhead {
     const segment = this.#segments[0] as Segment
     this.#bytes -= segment.nextBytes
     this.#entries--
-    const entry = segment.take()
+    const entry = segment.take(!this.#shown.keepsBytes)
     if (segment.isEmpty && (segment.isFull || this.#segments.length > 1)) {
       this.#segments.shift()
       this.#spare = segment

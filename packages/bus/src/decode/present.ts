@@ -5,9 +5,9 @@ import type { Where } from '../finding/index.ts'
 import type { Direction, RecordedTime } from '../frame/index.ts'
 import type { Incomplete } from '../isotp/incomplete.ts'
 import { dialectOf } from '../message/dialect.ts'
-import { interpret, kindOf, nameOfService } from '../message/interpret.ts'
-import type { Message, Protocol } from '../message/types.ts'
-import { secretRanges, withoutSecrets } from '../redaction/index.ts'
+import { interpret, kindOf, nameOfService, serviceOf } from '../message/interpret.ts'
+import type { Meaning, Message, MessageKind, Protocol } from '../message/types.ts'
+import { type ByteRange, secretRanges, withoutSecrets } from '../redaction/index.ts'
 import { hexByte } from '../uds/reader.ts'
 
 /** The bytes of one message and where they came from. */
@@ -25,14 +25,36 @@ export interface Received {
 /** The dialect of the last request of each service on a channel, by service byte. */
 export type LastAsked = (Protocol | undefined)[]
 
-/** The message as it is shown; `raw` keeps its secret bytes. Remembers the dialect of requests in `lastAsked`. */
-export function present(received: Received, lastAsked: LastAsked, raw: boolean): Message {
-  const { from, payload, incomplete } = received
-  const { kind, service } = kindOf(from, payload)
+/** What a message is and says. */
+export interface Understood {
+  readonly kind: MessageKind
+  /** Identifier of the request's service. */
+  readonly service: number
+  readonly protocol: Protocol
+  /** Empty for an incomplete message. */
+  readonly meaning: Meaning
+}
+
+const NOTHING: Meaning = {}
+const NO_SECRETS: readonly ByteRange[] = []
+
+/** Reads what a message says. Remembers the dialect of requests in `lastAsked`. */
+export function understand(received: Received, lastAsked: LastAsked): Understood {
+  const { from, payload } = received
+  const kind = kindOf(from, payload)
+  const service = serviceOf(kind, payload)
   const protocol = dialectOf(from, kind, service, payload, lastAsked[service])
   if (kind === 'request') lastAsked[service] = protocol
-  const secret = raw ? [] : secretRanges(payload)
-  return {
+  const meaning = received.incomplete === undefined ? interpret(protocol, kind, service, payload) : NOTHING
+  return { kind, service, protocol, meaning }
+}
+
+/** The message as it is shown; `raw` keeps its secret bytes. */
+export function present(received: Received, understood: Understood, raw: boolean): Message {
+  const { from, payload, incomplete, direction } = received
+  const { kind, service, protocol, meaning } = understood
+  const secret = raw ? NO_SECRETS : secretRanges(payload)
+  const message: { -readonly [Part in keyof Message]: Message[Part] } = {
     time: received.time,
     startTime: received.startTime,
     channel: from.channel,
@@ -41,13 +63,13 @@ export function present(received: Received, lastAsked: LastAsked, raw: boolean):
     redacted: secret,
     length: received.expected,
     complete: incomplete === undefined,
-    ...(incomplete === undefined ? {} : { incomplete }),
     protocol,
     service: hexByte(service),
     name: nameOfService(protocol, service),
     kind,
     where: received.where,
-    ...(received.direction === undefined ? {} : { direction: received.direction }),
-    ...(incomplete === undefined ? interpret(protocol, kind, service, payload) : {}),
   }
+  if (incomplete !== undefined) message.incomplete = incomplete
+  if (direction !== undefined) message.direction = direction
+  return Object.assign(message, meaning)
 }

@@ -7,8 +7,8 @@
 
 import type { Heard } from '../addressing/heard.ts'
 import type { Finding, Where } from '../finding/index.ts'
-import type { Direction, RecordedTime } from '../frame/index.ts'
-import type { Assembled } from '../isotp/assembler.ts'
+import { type Direction, keepWhere, type RecordedTime, type ReusedWhere } from '../frame/index.ts'
+import type { Arrived } from '../isotp/assembled.ts'
 import type { Incomplete } from '../isotp/incomplete.ts'
 import type { Received } from './present.ts'
 
@@ -28,15 +28,15 @@ const AS_OFFSET = 2
 /** Directions by the number they are kept as. */
 const DIRECTIONS: readonly (Direction | undefined)[] = [undefined, 'received', 'transmitted']
 
-/** A message on its way to the listener; `late` when a pause in it was longer than N_Cr. */
+/** A message that comes out; `late` when a pause in it was longer than N_Cr. */
 export interface Waiting extends Received {
-  readonly late: Assembled['late']
+  readonly late: Arrived['late']
 }
 
 /** What one entry needs beyond numbers, where it needs anything. */
 interface Rare {
   readonly finding?: Finding
-  readonly late?: Assembled['late']
+  readonly late?: Arrived['late']
   readonly incomplete?: Incomplete | undefined
   readonly payload?: Uint8Array
   readonly where?: Where
@@ -54,6 +54,7 @@ export class Segment {
   #stored = 0
   #end = 0
   #next = 0
+  #lent: Lent | undefined
 
   get isFull(): boolean {
     return this.#end === SEGMENT_ENTRIES
@@ -84,39 +85,42 @@ export class Segment {
   }
 
   /** Puts a message in; its bytes are copied, or kept when there are many. */
-  add(message: Waiting): void {
-    const { payload, where } = message
+  add(from: Heard, message: Arrived): void {
+    const { length, where, startTime, time, direction, incomplete, late } = message
     const entry = this.#end++
-    this.#from[entry] = message.from
-    this.#lengths[entry] = payload.length
+    this.#from[entry] = from
+    this.#lengths[entry] = length
     const numbers = this.#numbers
     const at = entry * NUMBERS
-    numbers[at] = message.startTime.seconds
-    numbers[at + 1] = message.startTime.nanoseconds
-    numbers[at + 2] = message.startTime.decimals
-    numbers[at + 3] = message.time.seconds
-    numbers[at + 4] = message.time.nanoseconds
-    numbers[at + 5] = message.time.decimals
+    numbers[at] = startTime.seconds
+    numbers[at + 1] = startTime.nanoseconds
+    numbers[at + 2] = startTime.decimals
+    numbers[at + 3] = time.seconds
+    numbers[at + 4] = time.nanoseconds
+    numbers[at + 5] = time.decimals
     numbers[at + 7] = message.expected
     numbers[at + 8] = this.#stored
     const place = placeOf(where)
     this.#places[entry] = place
-    this.#directions[entry] = message.direction === undefined ? 0 : DIRECTIONS.indexOf(message.direction)
+    this.#directions[entry] = direction === undefined ? 0 : DIRECTIONS.indexOf(direction)
     if (place !== AS_OBJECT) numbers[at + 6] = (place === AS_LINE ? where.line : where.byteOffset) as number
-    const isLong = payload.length > MOST_STORED_BYTES
-    if (!isLong) this.#keep(payload)
-    if (isLong || place === AS_OBJECT || message.incomplete !== undefined || message.late !== undefined) {
+    const isLong = length > MOST_STORED_BYTES
+    if (!isLong) this.#keep(message.bytes, message.start, length)
+    if (isLong || place === AS_OBJECT || incomplete !== undefined || late !== undefined) {
       this.#rare.set(entry, {
-        late: message.late,
-        incomplete: message.incomplete,
-        ...(isLong ? { payload } : {}),
-        ...(place === AS_OBJECT ? { where } : {}),
+        late,
+        incomplete,
+        ...(isLong ? { payload: message.bytes.subarray(message.start, message.start + length) } : {}),
+        ...(place === AS_OBJECT ? { where: keepWhere(where) } : {}),
       })
     }
   }
 
-  /** Takes the oldest entry out: a message, or a finding with its sender. */
-  take(): Waiting | { readonly from: Heard; readonly finding: Finding } {
+  /**
+   * Takes the oldest entry out: a message, or a finding with its sender. A message that is only `lent` is one object,
+   * valid until the next entry is put in or taken out.
+   */
+  take(isLent: boolean): Waiting | { readonly from: Heard; readonly finding: Finding } {
     const entry = this.#next++
     const from = this.#from[entry] as Heard
     this.#from[entry] = undefined
@@ -124,17 +128,47 @@ export class Segment {
     if (rare?.finding !== undefined) return { from, finding: rare.finding }
     const at = entry * NUMBERS
     const start = this.#numbers[at + 8] as number
+    const end = start + (this.#lengths[entry] as number)
+    const direction = DIRECTIONS[this.#directions[entry] as number]
+    if (isLent) {
+      this.#lent ??= new Lent(this, from)
+      const lent = this.#lent
+      lent.entry = entry
+      lent.from = from
+      lent.payload = rare?.payload ?? this.#store.subarray(start, end)
+      lent.expected = this.#numbers[at + 7] as number
+      lent.incomplete = rare?.incomplete
+      lent.direction = direction
+      lent.late = rare?.late
+      return lent
+    }
     return {
       from,
-      payload: rare?.payload ?? this.#store.slice(start, start + (this.#lengths[entry] as number)),
+      payload: rare?.payload ?? this.#store.slice(start, end),
       expected: this.#numbers[at + 7] as number,
       incomplete: rare?.incomplete,
-      startTime: this.#time(at),
-      time: this.#time(at + 3),
-      where: rare?.where ?? this.#where(entry),
-      direction: DIRECTIONS[this.#directions[entry] as number],
+      startTime: this.startTime(entry),
+      time: this.time(entry),
+      where: this.where(entry),
+      direction,
       late: rare?.late,
     }
+  }
+
+  /** When an entry that is a message began. */
+  startTime(entry: number): RecordedTime {
+    return this.#time(entry * NUMBERS)
+  }
+
+  /** When it ended. */
+  time(entry: number): RecordedTime {
+    return this.#time(entry * NUMBERS + 3)
+  }
+
+  /** Where it ended. */
+  where(entry: number): Where {
+    const rare = this.#rare.size === 0 ? undefined : this.#rare.get(entry)
+    return rare?.where ?? this.#where(entry)
   }
 
   #time(at: number): RecordedTime {
@@ -150,21 +184,50 @@ export class Segment {
     return this.#places[entry] === AS_LINE ? { line: place } : { byteOffset: place }
   }
 
-  #keep(payload: Uint8Array): void {
-    const needed = this.#stored + payload.length
+  #keep(bytes: Uint8Array, from: number, length: number): void {
+    const start = this.#stored
+    const needed = start + length
     if (needed > this.#store.length) {
       const larger = new Uint8Array(Math.max(needed, this.#store.length * 2))
-      larger.set(this.#store.subarray(0, this.#stored))
+      larger.set(this.#store.subarray(0, start))
       this.#store = larger
     }
     const store = this.#store
-    const start = this.#stored
-    for (let index = 0; index < payload.length; index++) store[start + index] = payload[index] as number
+    for (let index = 0; index < length; index++) store[start + index] = bytes[from + index] as number
     this.#stored = needed
   }
 }
 
-function placeOf(where: Where): number {
+/** A message that is lent: what nobody may ask for is only made when it is asked for. */
+class Lent implements Waiting {
+  readonly #segment: Segment
+  entry = 0
+  from: Heard
+  payload: Uint8Array = new Uint8Array(0)
+  expected = 0
+  incomplete: Incomplete | undefined
+  direction: Direction | undefined
+  late: Arrived['late']
+
+  constructor(segment: Segment, from: Heard) {
+    this.#segment = segment
+    this.from = from
+  }
+
+  get startTime(): RecordedTime {
+    return this.#segment.startTime(this.entry)
+  }
+
+  get time(): RecordedTime {
+    return this.#segment.time(this.entry)
+  }
+
+  get where(): Where {
+    return this.#segment.where(this.entry)
+  }
+}
+
+function placeOf(where: Where | ReusedWhere): number {
   if (where.part !== undefined) return AS_OBJECT
   if (where.line !== undefined) return where.byteOffset === undefined ? AS_LINE : AS_OBJECT
   return where.byteOffset === undefined ? AS_OBJECT : AS_OFFSET

@@ -18,13 +18,16 @@ export interface DiagnosticId {
 /** More different identifiers than any vehicle has; further ones are not followed, so that memory stays bounded. */
 const MOST_SENDERS = 20_000
 
+const NOBODY: readonly Heard[] = []
+
 /** All senders of one channel. */
 export class Senders {
   readonly #channel: string
   readonly #named: ReadonlyMap<number, DiagnosticId> | undefined
-  /** By identifier; 29-bit ones have bit 31 set. A second address byte makes another sender: bits 32 to 39, plus 1. */
+  /** By `keyOf` the identifier. A second address byte makes another sender: 1 and it, above 32 bits. */
   readonly #byKey: Map<number, Heard> = new Map()
-  readonly #usual: Map<Heard, readonly Heard[]> = new Map()
+  #lastKey: number = Number.NaN
+  #last: Heard | undefined
   /** True once an identifier could not be followed. */
   full = false
 
@@ -36,7 +39,7 @@ export class Senders {
   /** The sender of a frame; `undefined` when there are too many to follow. */
   of(frame: CanFrame): Heard | undefined {
     const key = keyOf(frame.id, frame.extended)
-    const known = this.#byKey.get(key)
+    const known = this.#known(key)
     if (known !== undefined && known.lane?.addressing === 'normal') return known
     const addressing =
       known?.lane?.addressing ??
@@ -54,7 +57,7 @@ export class Senders {
 
   /** Whether frames of this identifier are known to carry no diagnostics; a verdict once given stays. */
   isPlain(id: number, extended: boolean): boolean {
-    const known = this.#byKey.get(keyOf(id, extended))
+    const known = this.#known(keyOf(id, extended))
     return (
       known !== undefined &&
       known.verdict === 'plain' &&
@@ -66,8 +69,8 @@ export class Senders {
   /** The senders that by custom answer this one or are answered by it. */
   usualPeers(sender: Heard): readonly Heard[] {
     const lane = sender.lane
-    if (lane === undefined) return []
-    const known = this.#usual.get(sender)
+    if (lane === undefined) return NOBODY
+    const known = sender.usualPeers
     if (known !== undefined) return known
     const peers: Heard[] = []
     const ids = usualPeers(lane.canId, lane.extended)
@@ -75,8 +78,19 @@ export class Senders {
       const peer = this.#byKey.get(keyOf(id, lane.extended))
       if (peer !== undefined) peers.push(peer)
     }
-    if (peers.length === ids.length) this.#usual.set(sender, peers)
+    if (peers.length === ids.length) sender.usualPeers = peers
     return peers
+  }
+
+  /** Most frames are of the sender that was just asked for. */
+  #known(key: number): Heard | undefined {
+    if (key === this.#lastKey) return this.#last
+    const known = this.#byKey.get(key)
+    if (known !== undefined) {
+      this.#lastKey = key
+      this.#last = known
+    }
+    return known
   }
 
   #add(key: number, frame: CanFrame, addressing: Addressing, address: number | undefined): Heard | undefined {
@@ -91,6 +105,7 @@ export class Senders {
     const standard = standardAddressing(frame.id, frame.extended) !== undefined
     const verdict: Verdict = named === undefined ? 'open' : named ? 'diagnostic' : 'plain'
     const heard = newHeard(id, this.#channel, lane, standard, named !== undefined, verdict)
+    lane.heard = heard
     this.#byKey.set(key, heard)
     // Where nobody says how its address is carried, the evidence must.
     if (!frame.extended && named !== false && said?.addressing === undefined)
@@ -99,7 +114,7 @@ export class Senders {
   }
 }
 
-/** One number for an identifier: 29-bit ones have bit 31 set. */
+/** One number for an identifier, small enough to be found fast: those of 29 bits are negative. */
 export function keyOf(id: number, extended: boolean): number {
-  return extended ? id + 0x8000_0000 : id
+  return extended ? -1 - id : id
 }

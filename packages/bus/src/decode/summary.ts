@@ -1,8 +1,8 @@
 /** @module Counts over a whole recording. */
 
-import type { Message } from '../message/types.ts'
 import { RESPONSE_PENDING } from '../uds/index.ts'
 import { hexByte } from '../uds/reader.ts'
+import type { Received, Understood } from './present.ts'
 
 /** What a recording held, in numbers (`shearline decode --summary`). */
 export interface Summary {
@@ -52,18 +52,24 @@ export function newSummary(): MutableSummary {
   }
 }
 
+const READ_DTC_INFORMATION = 0x19
+
 /** Counts one message that is shown. */
-export function countMessage(summary: MutableSummary, message: Message): void {
-  if (!message.complete) {
+export function countMessage(
+  summary: MutableSummary,
+  { incomplete }: Received,
+  { kind, service, protocol, meaning }: Understood,
+): void {
+  if (incomplete !== undefined) {
     summary.incomplete++
     return
   }
   summary.messages++
-  if (message.kind === 'negative') {
+  if (kind === 'negative') {
     summary.negative++
-    if (message.nrc?.code === hexByte(RESPONSE_PENDING)) summary.pending++
+    if (meaning.nrc?.code === hexByte(RESPONSE_PENDING)) summary.pending++
   }
-  if (message.kind !== 'response' || message.service !== '19' || message.protocol !== 'uds') return
-  const report = message.subFunction?.value
-  if (report === 0x02 || report === 0x0a) summary.dtcRecords += message.dtcs?.length ?? 0
+  if (kind !== 'response' || service !== READ_DTC_INFORMATION || protocol !== 'uds') return
+  const report = meaning.subFunction?.value
+  if (report === 0x02 || report === 0x0a) summary.dtcRecords += meaning.dtcs?.length ?? 0
 }

@@ -21,11 +21,16 @@ export function hexUpper(bytes: Uint8Array): string {
 
 /** Text of a code from its two bytes, or three with the failure type; empty when there are fewer than two. */
 export function dtcText(bytes: Uint8Array): string {
-  const [high, low, failureType] = bytes
-  if (high === undefined || low === undefined) return ''
-  const digits = `${UPPER_HEX[high]}${UPPER_HEX[low]}`
-  const code = `${LETTERS.charAt(high >> 6)}${(high >> 4) & 3}${digits.slice(1)}`
-  return failureType === undefined ? code : `${code}-${UPPER_HEX[failureType]}`
+  return dtcTextAt(bytes, 0)
+}
+
+/** The same of the first three bytes from `at` on, as far as they are there. */
+export function dtcTextAt(bytes: Uint8Array, at: number): string {
+  if (at + 2 > bytes.length) return ''
+  const high = bytes[at] as number
+  const digit = UPPER_HEX[high]?.charAt(1) ?? ''
+  const code = `${LETTERS.charAt(high >> 6)}${(high >> 4) & 3}${digit}${UPPER_HEX[bytes[at + 1] as number]}`
+  return at + 2 < bytes.length ? `${code}-${UPPER_HEX[bytes[at + 2] as number]}` : code
 }
 
 /** Bytes of a code from its text (two, or three with a failure type); `undefined` when the text is none. */

@@ -1,6 +1,6 @@
 /** @module Diagnostic trouble codes: text, bytes, status, severity, groups, and what they mean. */
 
-export { dtcBytes, dtcText, hexUpper } from './code.ts'
+export { dtcBytes, dtcText, dtcTextAt, hexUpper } from './code.ts'
 export { FAILURE_TYPES, failureTypeWords } from './failure-type.ts'
 export { DTC_FORMATS, FUNCTIONAL_GROUPS, nameOfDtcGroup, nameOfFunctionalGroup } from './groups.ts'
 export { type DtcArea, type DtcControl, type DtcMeaning, dtcMeaning } from './meaning.ts'

@@ -28,10 +28,21 @@ export interface CanFrame {
   readonly where: Where
 }
 
+/** A time that is written over. */
+export type ReusedTime = { -readonly [Part in keyof RecordedTime]: number }
+
+/** A place that is written over. */
+export interface ReusedWhere {
+  line: number | undefined
+  byteOffset: number | undefined
+  part: string | undefined
+}
+
 /** Writes a recorded time as a decimal string of seconds with the recording's own number of decimals. */
 export function formatTime(time: RecordedTime): string {
   if (time.decimals === 0) return String(time.seconds)
-  const fraction = String(time.nanoseconds).padStart(9, '0').slice(0, time.decimals)
+  // With a one in front all nine digits are written.
+  const fraction = String(1_000_000_000 + time.nanoseconds).slice(1, time.decimals + 1)
   return `${time.seconds}.${fraction.padEnd(time.decimals, '0')}`
 }
 
@@ -48,6 +59,29 @@ export function secondsBetween(earlier: RecordedTime, later: RecordedTime): numb
 /** A copy of a time that may be kept (readers reuse theirs, see `CaptureSink.frame`). */
 export function keepTime(time: RecordedTime): RecordedTime {
   return { seconds: time.seconds, nanoseconds: time.nanoseconds, decimals: time.decimals }
+}
+
+/** Makes `into` the same time, without a new object. */
+export function copyTime(into: ReusedTime, time: RecordedTime): void {
+  into.seconds = time.seconds
+  into.nanoseconds = time.nanoseconds
+  into.decimals = time.decimals
+}
+
+/** Makes `into` the same place, without a new object. */
+export function copyWhere(into: ReusedWhere, where: Where): void {
+  into.line = where.line
+  into.byteOffset = where.byteOffset
+  into.part = where.part
+}
+
+/** A copy of a place that may be kept: without the parts it does not have. */
+export function keepWhere(where: ReusedWhere | Where): Where {
+  const kept: { line?: number; byteOffset?: number; part?: string } = {}
+  if (where.line !== undefined) kept.line = where.line
+  if (where.byteOffset !== undefined) kept.byteOffset = where.byteOffset
+  if (where.part !== undefined) kept.part = where.part
+  return kept
 }
 
 /** A copy of a frame that may be kept (readers reuse theirs, see `CaptureSink.frame`). */

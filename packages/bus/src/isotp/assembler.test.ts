@@ -9,20 +9,34 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { at, frame } from '../decode/testing/decode.ts'
 import type { Finding } from '../finding/index.ts'
-import type { CanFrame } from '../frame/index.ts'
-import { type Assembled, Assembler, MOST_MESSAGE_BYTES } from './assembler.ts'
+import { type CanFrame, keepTime, keepWhere } from '../frame/index.ts'
+import type { Assembled } from './assembled.ts'
+import { Assembler, MOST_MESSAGE_BYTES } from './assembler.ts'
 import { type Addressing, type Lane, newLane } from './lane.ts'
 import { continueToSend, type SegmentChoices, segment } from './segment.ts'
 
 const hex = (bytes: Uint8Array): string => Buffer.from(bytes).toString('hex')
 
+/** A copy that may be kept: what an assembler tells is written over by the next message. */
+function kept(message: Assembled) {
+  const { bytes, start, length, startTime, time, where } = message
+  const payload = bytes.slice(start, start + length)
+  return {
+    ...message,
+    payload,
+    startTime: keepTime(startTime),
+    time: keepTime(time),
+    where: keepWhere(where),
+  }
+}
+
 /** Feeds frames to one assembler, a lane per identifier; peers are eight apart. */
 function assemble(frames: readonly CanFrame[], addressing: Addressing = 'normal') {
-  const messages: Assembled[] = []
+  const messages: ReturnType<typeof kept>[] = []
   const findings: Finding[] = []
   const lanes = new Map<number, Lane>()
   const assembler = new Assembler({
-    assembled: (message) => messages.push(message),
+    assembled: (message) => messages.push(kept(message)),
     odd: (_, finding) => findings.push(finding),
     peerOf: (lane) => lanes.get(lane.canId ^ 8),
   })

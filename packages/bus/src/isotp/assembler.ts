@@ -7,40 +7,27 @@
  */
 
 import type { Finding, Where } from '../finding/index.ts'
-import { type CanFrame, type Direction, keepTime, type RecordedTime } from '../frame/index.ts'
+import { type CanFrame, copyTime, copyWhere, keepWhere, type ReusedWhere } from '../frame/index.ts'
+import { type Assembled, fillSegmented, fillSingle, newTold, type Told } from './assembled.ts'
 import { explainIncomplete, type Incomplete } from './incomplete.ts'
 import type { Lane } from './lane.ts'
-import { CONTINUE_TO_SEND, explainPciFault, OVERFLOW, type PciFault, readPci, WAIT } from './pci.ts'
-import { append, measureGap, newTransfer, type Transfer } from './transfer.ts'
+import {
+  CONTINUE_TO_SEND,
+  explainPciFault,
+  newPci,
+  OVERFLOW,
+  type Pci,
+  type PciFault,
+  readPci,
+  WAIT,
+} from './pci.ts'
+import { append, begin, measureGap, newTransfer, type Transfer } from './transfer.ts'
 
 /** Longer messages are not believed: no diagnostic message comes near, and memory stays bounded. */
 export const MOST_MESSAGE_BYTES: number = 16 * 1024 * 1024
 
 /** Transfers under way at once; no vehicle has as many, so the oldest is given up. */
 const MOST_OPEN = 1024
-
-/** A message, or what arrived of one. */
-export interface Assembled {
-  readonly lane: Lane
-  readonly payload: Uint8Array
-  /** Bytes the message has or should have had. */
-  readonly expected: number
-  readonly incomplete: Incomplete | undefined
-  readonly startTime: RecordedTime
-  /** Time of the last frame that belongs to it. */
-  readonly time: RecordedTime
-  readonly where: Where
-  readonly segmented: boolean
-  /** Of its first frame. */
-  readonly direction: Direction | undefined
-  /** The flow control of this lane was heard while the transfer ran. */
-  readonly flowLane: Lane | undefined
-  /** A pause longer than N_Cr: what had arrived before it. */
-  readonly late: Transfer['late']
-  readonly shortestGap: number
-  readonly longestGap: number
-  readonly gaps: number
-}
 
 /** What the assembler tells. */
 export interface AssemblerListener {
@@ -56,6 +43,8 @@ export class Assembler {
   readonly #listener: AssemblerListener
   /** Lanes with a transfer under way, the youngest last. */
   readonly #open: Lane[] = []
+  readonly #pci: Pci = newPci()
+  #told: Told | undefined
 
   constructor(listener: AssemblerListener) {
     this.#listener = listener
@@ -64,7 +53,8 @@ export class Assembler {
   /** Takes one data frame of a lane. */
   frame(lane: Lane, frame: CanFrame): void {
     lane.frames++
-    const pci = readPci(frame.data, lane.addressing === 'normal' ? 0 : 1)
+    const pci = this.#pci
+    readPci(frame.data, lane.addressing === 'normal' ? 0 : 1, pci)
     switch (pci.kind) {
       case 'single':
         this.#breakOff(lane, 'new-transfer', frame)
@@ -84,7 +74,7 @@ export class Assembler {
         break
       default:
         lane.malformed++
-        this.#malformed(lane, frame, pci.reason)
+        this.#malformed(lane, frame, pci.fault)
     }
   }
 
@@ -96,31 +86,21 @@ export class Assembler {
   /** Forgets a lane that turned out to carry no diagnostics. */
   forget(lane: Lane): void {
     lane.transfer = undefined
+    lane.spent = undefined
     this.#close(lane)
   }
 
   #single(lane: Lane, frame: CanFrame, start: number, length: number): void {
-    const time = keepTime(frame.time)
-    this.#listener.assembled({
-      lane,
-      payload: frame.data.slice(start, start + length),
-      expected: length,
-      incomplete: undefined,
-      startTime: time,
-      time,
-      where: { ...frame.where },
-      segmented: false,
-      direction: frame.direction,
-      flowLane: undefined,
-      late: undefined,
-      shortestGap: 0,
-      longestGap: 0,
-      gaps: 0,
-    })
+    this.#told ??= newTold(lane, frame)
+    fillSingle(this.#told, lane, frame, start, length)
+    this.#listener.assembled(this.#told)
   }
 
   #first(lane: Lane, frame: CanFrame, start: number, length: number): void {
-    lane.transfer = newTransfer(frame, start, length)
+    const transfer = lane.spent ?? newTransfer()
+    lane.spent = undefined
+    lane.transfer = transfer
+    begin(transfer, frame, start, length)
     this.#open.push(lane)
     const oldest = this.#open[0]
     if (this.#open.length > MOST_OPEN && oldest !== undefined) this.#incomplete(oldest, 'timeout')
@@ -161,9 +141,9 @@ export class Assembler {
     append(transfer, frame.data, start, used)
     transfer.nextSequence = (sequence + 1) & 15
     transfer.consecutive++
-    transfer.lastTime = keepTime(frame.time)
-    transfer.lastWhere = { ...frame.where }
-    transfer.aliveTime = transfer.lastTime
+    copyTime(transfer.lastTime, frame.time)
+    copyTime(transfer.aliveTime, frame.time)
+    copyWhere(transfer.lastWhere, frame.where)
     transfer.flowSinceFrame = 0
     if (transfer.received === transfer.expected) this.#complete(lane, transfer)
   }
@@ -198,7 +178,7 @@ export class Assembler {
     const where = at ?? transfer.lastWhere
     this.#odd(
       lane,
-      { ...where },
+      where,
       `isotp-${reason}`,
       'warning',
       `${explainIncomplete(reason)}: ${transfer.received} of ${transfer.expected} bytes arrived`,
@@ -209,22 +189,10 @@ export class Assembler {
   }
 
   #tell(lane: Lane, transfer: Transfer, incomplete: Incomplete | undefined): void {
-    this.#listener.assembled({
-      lane,
-      payload: transfer.bytes.subarray(0, transfer.received),
-      expected: transfer.expected,
-      incomplete,
-      startTime: transfer.startTime,
-      time: transfer.lastTime,
-      where: transfer.lastWhere,
-      segmented: true,
-      direction: transfer.direction,
-      flowLane: transfer.flowLane,
-      late: transfer.late,
-      shortestGap: transfer.gaps === 0 ? 0 : transfer.shortestGap,
-      longestGap: transfer.longestGap,
-      gaps: transfer.gaps,
-    })
+    lane.spent = transfer
+    this.#told ??= newTold(lane, { time: transfer.lastTime, where: transfer.lastWhere })
+    fillSegmented(this.#told, lane, transfer, incomplete)
+    this.#listener.assembled(this.#told)
   }
 
   #flow(lane: Lane, frame: CanFrame, status: number): void {
@@ -262,7 +230,7 @@ export class Assembler {
     }
     // Only a pause that was asked for leaves the count at zero: the next frame still needs its permission.
     if (status !== WAIT) transfer.flowSinceFrame++
-    transfer.aliveTime = keepTime(frame.time)
+    copyTime(transfer.aliveTime, frame.time)
     transfer.flowLane = lane
     if (status === OVERFLOW) transfer.overflow = true
   }
@@ -280,7 +248,7 @@ export class Assembler {
   }
 
   #close(lane: Lane): void {
-    const index = this.#open.indexOf(lane)
+    const index = this.#open.lastIndexOf(lane)
     if (index !== -1) this.#open.splice(index, 1)
   }
 
@@ -292,7 +260,7 @@ export class Assembler {
 
   #odd(
     lane: Lane,
-    where: Where,
+    where: Where | ReusedWhere,
     code: string,
     severity: Finding['severity'],
     what: string,
@@ -302,7 +270,7 @@ export class Assembler {
     this.#listener.odd(lane, {
       code,
       severity,
-      where: { ...where },
+      where: keepWhere(where),
       what: `${lane.id}: ${what}`,
       doNext,
       params: { id: lane.id, channel: lane.channel, ...params },

@@ -1,5 +1,6 @@
 /** @module One direction of one address on one channel: what has been heard there, and the transfer under way. */
 
+import type { Heard } from '../addressing/heard.ts'
 import type { Transfer } from './transfer.ts'
 
 /** How an address is carried (ISO 15765-2 clause 10): in the identifier alone, or with a first data byte. */
@@ -14,6 +15,10 @@ export interface Lane {
   /** The identifier as shown: `7E8`, `18DAF110`, with the address byte when there is one: `6F1-12`. */
   readonly id: string
   transfer: Transfer | undefined
+  /** The transfer before, over and told: the next is made of it. */
+  spent: Transfer | undefined
+  /** Whose lane it is, once a frame was heard on it. */
+  heard: Heard | undefined
   /** True after a transfer was broken off, until the next single or first frame. */
   broken: boolean
   frames: number
@@ -35,6 +40,8 @@ export function newLane(
     addressing,
     id,
     transfer: undefined,
+    spent: undefined,
+    heard: undefined,
     broken: false,
     frames: 0,
     malformed: 0,

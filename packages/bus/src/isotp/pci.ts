@@ -5,18 +5,25 @@
  * against the public documentation `can.rst` of mdabrowski1990/uds (MIT). Written for CAN and CAN FD.
  */
 
-/** What a frame is, by its protocol control information. */
-export type Pci =
-  | { readonly kind: 'single'; readonly start: number; readonly length: number }
-  | { readonly kind: 'first'; readonly start: number; readonly length: number }
-  | { readonly kind: 'consecutive'; readonly start: number; readonly sequence: number }
-  | {
-      readonly kind: 'flow'
-      readonly status: number
-      readonly blockSize: number
-      readonly separation: number
-    }
-  | { readonly kind: 'malformed'; readonly reason: PciFault }
+/** What a frame is, by its protocol control information; filled by `readPci`, one object for many frames. */
+export interface Pci {
+  kind: 'single' | 'first' | 'consecutive' | 'flow' | 'malformed'
+  /** Place of the first byte that belongs to the message. */
+  start: number
+  /** Bytes of the message; of a single and a first frame. */
+  length: number
+  /** Of a consecutive frame. */
+  sequence: number
+  /** Of a flow control frame. */
+  status: number
+  /** Why the frame is malformed, when it is. */
+  fault: PciFault
+}
+
+/** One to be filled. */
+export function newPci(): Pci {
+  return { kind: 'malformed', start: 0, length: 0, sequence: 0, status: 0, fault: 'empty' }
+}
 
 /** Why a frame is no ISO-TP frame. */
 export type PciFault =
@@ -50,57 +57,73 @@ export function explainPciFault(fault: PciFault): string {
   return WORDS[fault]
 }
 
-function malformed(reason: PciFault): Pci {
-  return { kind: 'malformed', reason }
+function setMalformed(pci: Pci, fault: PciFault): void {
+  pci.kind = 'malformed'
+  pci.fault = fault
 }
 
 /**
- * Reads the protocol control information that starts at `at` (0 for normal addressing, 1 for extended and mixed).
- * Positions in the answer count from the start of `data`.
+ * Reads the protocol control information that starts at `at` (0 for normal addressing, 1 for extended and mixed) into
+ * `pci`. Positions in it count from the start of `data`.
  */
-export function readPci(data: Uint8Array, at: number): Pci {
+export function readPci(data: Uint8Array, at: number, pci: Pci): void {
   const size = data.length
-  const head = data[at]
-  if (head === undefined) return malformed('empty')
+  if (at >= size) {
+    setMalformed(pci, 'empty')
+    return
+  }
+  const head = data[at] as number
   const low = head & 0x0f
   switch (head >> 4) {
     case 0:
-      return readSingle(data, at, low)
+      readSingle(data, at, low, pci)
+      break
     case 1:
-      return readFirst(data, at, low)
+      readFirst(data, at, low, pci)
+      break
     case 2:
-      return { kind: 'consecutive', start: at + 1, sequence: low }
+      pci.kind = 'consecutive'
+      pci.start = at + 1
+      pci.sequence = low
+      break
     case 3:
-      if (size < at + 3) return malformed('flow-short')
-      return {
-        kind: 'flow',
-        status: low,
-        blockSize: data[at + 1] as number,
-        separation: data[at + 2] as number,
+      if (size < at + 3) setMalformed(pci, 'flow-short')
+      else {
+        pci.kind = 'flow'
+        pci.status = low
       }
+      break
     default:
-      return malformed('reserved-type')
+      setMalformed(pci, 'reserved-type')
   }
 }
 
-function readSingle(data: Uint8Array, at: number, low: number): Pci {
-  if (data.length > 8) {
-    if (low !== 0) return malformed('single-needs-escape')
-    const length = data[at + 1] as number
-    if (length === 0) return malformed('single-length-zero')
-    if (length > data.length - at - 2) return malformed('single-longer-than-frame')
-    return { kind: 'single', start: at + 2, length }
+function readSingle(data: Uint8Array, at: number, low: number, pci: Pci): void {
+  const isLong = data.length > 8
+  if (isLong && low !== 0) {
+    setMalformed(pci, 'single-needs-escape')
+    return
   }
-  if (low === 0) return malformed('single-length-zero')
-  if (low > data.length - at - 1) return malformed('single-longer-than-frame')
-  return { kind: 'single', start: at + 1, length: low }
+  const start = isLong ? at + 2 : at + 1
+  const length = isLong ? (data[at + 1] as number) : low
+  if (length === 0) setMalformed(pci, 'single-length-zero')
+  else if (length > data.length - start) setMalformed(pci, 'single-longer-than-frame')
+  else {
+    pci.kind = 'single'
+    pci.start = start
+    pci.length = length
+  }
 }
 
-function readFirst(data: Uint8Array, at: number, low: number): Pci {
+function readFirst(data: Uint8Array, at: number, low: number, pci: Pci): void {
   const size = data.length
-  if (size < 8) return malformed('first-short-frame')
+  if (size < 8) {
+    setMalformed(pci, 'first-short-frame')
+    return
+  }
   let length = (low << 8) | (data[at + 1] as number)
   let start = at + 2
+  let least = 0
   if (length === 0) {
     length =
       (((data[at + 2] as number) << 24) |
@@ -109,10 +132,15 @@ function readFirst(data: Uint8Array, at: number, low: number): Pci {
         (data[at + 5] as number)) >>>
       0
     start = at + 6
-    if (length <= 4095) return malformed('first-length-too-small')
+    least = 4096
   }
   // The longest single frame of this frame size; anything that fits there must not be segmented.
   const single = size > 8 ? size - at - 2 : size - at - 1
-  if (length <= single) return malformed('first-length-too-small')
-  return { kind: 'first', start, length }
+  if (length <= single || length < least) {
+    setMalformed(pci, 'first-length-too-small')
+    return
+  }
+  pci.kind = 'first'
+  pci.start = start
+  pci.length = length
 }

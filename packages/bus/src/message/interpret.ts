@@ -10,16 +10,19 @@ import type { Meaning, MessageKind, Protocol } from './types.ts'
 
 const NEGATIVE = 0x7f
 
-/** Whether a message asks, answers or refuses, and which service it is about. */
-export function kindOf(
-  from: Heard,
-  payload: Uint8Array,
-): { readonly kind: MessageKind; readonly service: number } {
+/** Whether a message asks, answers or refuses. */
+export function kindOf(from: Heard, payload: Uint8Array): MessageKind {
   const first = payload[0] ?? 0
   // Service scans send every first byte, also those that look like answers: who asks is known from who answers.
-  if ((first & 0x40) === 0 || roleOf(from) === 'asks') return { kind: 'request', service: first }
-  if (first === NEGATIVE) return { kind: 'negative', service: payload[1] ?? 0 }
-  return { kind: 'response', service: first & ~0x40 }
+  if ((first & 0x40) === 0 || roleOf(from) === 'asks') return 'request'
+  return first === NEGATIVE ? 'negative' : 'response'
+}
+
+/** Identifier of the service a message is about: the request's. */
+export function serviceOf(kind: MessageKind, payload: Uint8Array): number {
+  if (kind === 'negative') return payload[1] ?? 0
+  const first = payload[0] ?? 0
+  return kind === 'request' ? first : first & ~0x40
 }
 
 /** Name of a service in its dialect. */

@@ -38,6 +38,8 @@ export function messageLine(message: Message): MessageLine {
     kind,
     name,
     startTime,
+    length,
+    incomplete,
     ...rest
   } = message
   return {
@@ -51,6 +53,8 @@ export function messageLine(message: Message): MessageLine {
     kind,
     name,
     startTime: formatTime(startTime),
+    length,
+    ...(incomplete === undefined ? {} : { incomplete }),
     ...rest,
   }
 }

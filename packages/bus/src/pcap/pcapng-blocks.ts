@@ -112,6 +112,9 @@ export function readSimplePacket(
   return { index: 0, ticks: undefined, data: body.subarray(4), captured, original }
 }
 
+/** Nanoseconds of a second; a whole number of them per tick divides it. */
+const NANOSECONDS = 1_000_000_000
+
 /** Sets a time from ticks of an interface's clock, exact to the nanosecond. */
 export function setTime(
   time: { seconds: number; nanoseconds: number; decimals: number },
@@ -126,7 +129,7 @@ export function setTime(
   }
   // The upper word changes every few seconds at most: only then is there long division.
   const base = from.base
-  const perSecond = Number(from.ticksPerSecond)
+  const perSecond = NANOSECONDS / from.nanosecondsPerTick
   if (base.high !== ticks.high) {
     const upper = BigInt(ticks.high) << 32n
     base.high = ticks.high

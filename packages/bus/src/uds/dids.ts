@@ -84,5 +84,7 @@ const BY_DID: ReadonlyMap<number, string> = new Map(NAMES)
 export function nameOfDid(did: number): string {
   const name = BY_DID.get(did)
   if (name !== undefined) return name
-  return RANGES.find(([from, to]) => did >= from && did <= to)?.[2] ?? 'ISOSAEReserved'
+  // In their order: the first that does not end before it is the only one it can stand in.
+  for (const range of RANGES) if (did <= range[1]) return did >= range[0] ? range[2] : 'ISOSAEReserved'
+  return 'ISOSAEReserved'
 }

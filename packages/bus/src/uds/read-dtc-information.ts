@@ -5,11 +5,11 @@
  * mdabrowski1990/uds (MIT); their names and editions stand in `sub-functions.ts`.
  */
 
-import { DTC_FORMATS, dtcText, hexUpper, nameOfFunctionalGroup } from '../dtc/index.ts'
+import { DTC_FORMATS, dtcTextAt, nameOfFunctionalGroup } from '../dtc/index.ts'
 import type { DtcRecord, Meaning, SubFunction } from '../message/types.ts'
 import { extendedData, extendedDataByRecord, snapshots, storedData } from './dtc-records.ts'
 import { standardLength } from './known-length.ts'
-import { type ServiceReader, subFunctionOf, tooShort } from './reader.ts'
+import { hexByte, type ServiceReader, subFunctionOf, tooShort } from './reader.ts'
 import { subFunctionNamer } from './sub-functions.ts'
 
 /** How the bytes after `59 xx` are laid out. */
@@ -70,12 +70,18 @@ const TYPES: ReadonlyMap<number, ReportType> = new Map<number, ReportType>([
 
 const nameOf = subFunctionNamer(0x19)
 
+/** Upper-case hex of the byte at `at`; nothing where there is none. */
+function hexAt(payload: Uint8Array, at: number): string {
+  const byte = payload[at]
+  return byte === undefined ? '' : hexByte(byte)
+}
+
 /** A three-byte code at `at`, with the byte after it as status when asked for. */
 function recordAt(payload: Uint8Array, at: number, withStatus: boolean): DtcRecord {
-  const bytes = payload.subarray(at, at + 3)
-  const record = { code: dtcText(bytes), raw: hexUpper(bytes) }
+  const code = dtcTextAt(payload, at)
+  const raw = hexAt(payload, at) + hexAt(payload, at + 1) + hexAt(payload, at + 2)
   const status = payload[at + 3]
-  return withStatus && status !== undefined ? { ...record, status } : record
+  return withStatus && status !== undefined ? { code, raw, status } : { code, raw }
 }
 
 function request(payload: Uint8Array): Meaning {

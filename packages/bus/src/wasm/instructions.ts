@@ -52,7 +52,7 @@ export const i32: {
   readonly const: (value: number) => Code
   readonly store: Store
 } & Readonly<Record<'load' | 'load8' | 'load16', Load>> &
-  Readonly<Record<'eqz', One>> &
+  Readonly<Record<'eqz' | 'ctz', One>> &
   Readonly<
     Record<
       'eq' | 'ne' | 'ltU' | 'gtU' | 'add' | 'sub' | 'mul' | 'and' | 'or' | 'xor' | 'shl' | 'shrU' | 'rotl',
@@ -65,6 +65,8 @@ export const i32: {
   load16: load(0x2f),
   store: store(0x36),
   eqz: one(0x45),
+  /** How many zero bits stand below the lowest that is set; 32 when none is. */
+  ctz: one(0x68),
   eq: two(0x46),
   ne: two(0x47),
   ltU: two(0x49),
@@ -107,9 +109,12 @@ export const v128: {
   readonly load: Load
   readonly const: (bytes: readonly number[]) => Code
   readonly allSet: One
+  readonly splat: One
+  readonly upperBits: One
+  readonly shiftPairs: (value: Code, left: number) => Code
   readonly shuffle: (value: Code, order: readonly number[]) => Code
   readonly i64: (value: Code, lane: 0 | 1) => Code
-} & Readonly<Record<'and' | 'or' | 'xor' | 'notAbove' | 'sub', Two>> = {
+} & Readonly<Record<'and' | 'or' | 'xor' | 'notAbove' | 'add' | 'sub' | 'narrow', Two>> = {
   load: load(...vector(0)),
   const: (bytes) => [...vector(12), ...bytes],
   and: two(...vector(78)),
@@ -117,7 +122,16 @@ export const v128: {
   xor: two(...vector(81)),
   /** Each byte all ones where the left one is not above the right one, unsigned. */
   notAbove: two(...vector(42)),
+  add: two(...vector(110)),
   sub: two(...vector(113)),
+  /** Pairs of bytes, seen as numbers of sixteen bits, moved by so many bits to the left, or to the right when negative. */
+  shiftPairs: (value, left) => [...value, ...i32.const(Math.abs(left)), ...vector(left < 0 ? 141 : 139)],
+  /** Two times eight numbers of sixteen bits as sixteen bytes; numbers above 255 become 255. */
+  narrow: two(...vector(102)),
+  /** A number's lowest byte sixteen times. */
+  splat: one(...vector(15)),
+  /** The upper bit of each byte as a number of sixteen bits, the first byte's lowest. */
+  upperBits: one(...vector(100)),
   /** 1 when no byte is zero. */
   allSet: one(...vector(99)),
   /** The sixteen bytes in the order of their numbers in `order`. */
