@@ -67,7 +67,12 @@ function asTheJobHasIt(visit: Visit): {
       ),
   )
   const noted = visit.notes.map(
-    ({ kind, seconds, text }): WorkEvent => ({ kind, unit: null, time: String(seconds), evidence: text }),
+    ({ kind, seconds, text }): WorkEvent => ({
+      kind,
+      unit: null,
+      time: String(seconds),
+      evidence: { code: 'noted', params: { words: text } },
+    }),
   )
   return {
     scans,

@@ -1,5 +1,6 @@
 /** @module Writes `docs/faults.md`. */
 
+import { say } from '@shearline/jobfile'
 import { EXPLANATION_RULES } from '@shearline/keywork'
 import { type Judged, scoreOf } from './judge.ts'
 
@@ -13,7 +14,7 @@ export function faultsPage(judged: readonly Judged[], of: { visits: number; firs
   )
   const rules = EXPLANATION_RULES.map(
     (rule) =>
-      `| \`${rule.id}\` | ${rule.causes.join(', ')} | ${codesOf(rule.codes)} | ${rule.confidence} | ${rule.source} |`,
+      `| \`${rule.id}\` | ${rule.causes.join(', ')} | ${codesOf(rule.codes)} | ${rule.confidence} | ${say('en', `explanation-source.${rule.id}`)} |`,
   )
   return `# Whose faults are they?
 

@@ -1,7 +1,12 @@
-import { type IntakeFact, type IntakeResult, RecordingIntake, workEventsOf } from '@shearline/jobfile'
+import {
+  type IntakeFact,
+  type IntakeResult,
+  RecordingIntake,
+  sayFaultFinding,
+  workEventsOf,
+} from '@shearline/jobfile'
 import {
   compareScans,
-  complaints,
   type FaultComparison,
   leastCauses,
   type Scan,
@@ -10,6 +15,7 @@ import {
 } from '@shearline/keywork'
 import type { Command } from 'commander'
 import { paint, print, printJson } from '../output/answer.ts'
+import { eventText, faultsJson, reasonText } from '../output/faults-json.ts'
 import { readRecording } from '../output/recording.ts'
 import { scanReportOf } from '../output/scan-report.ts'
 
@@ -49,18 +55,11 @@ export function addFaults(program: Command): void {
       if (flags.recording !== undefined)
         events.push(...workEventsOf((await takeIn(flags.recording)).recording))
       const comparison = compareScans(scans, { events })
-      if (flags.json === true)
-        printJson({
-          faults: comparison.faults.map(answer),
-          unitsRead: comparison.unitsRead,
-          causes: leastCauses(comparison, { events }),
-          complaints: complaints(comparison),
-          findings: comparison.findings,
-        })
+      if (flags.json === true) printJson(faultsJson(comparison, events))
       else {
         printFaults(comparison)
         for (const { event, explains } of leastCauses(comparison, { events }).causes)
-          print(`${event.evidence} explains ${explains.length} of them`)
+          print(`${eventText(event)} explains ${explains.length} of them`)
       }
     })
 }
@@ -75,28 +74,16 @@ async function takeIn(file: string): Promise<IntakeResult> {
   return intake.finish(result, { ...read, keptSha256: read.sha256 })
 }
 
-function answer(line: FaultComparison['faults'][number]) {
-  const {
-    unit,
-    code,
-    class: faultClass,
-    explanation,
-    confidence,
-    evidence,
-    life,
-    airbag,
-    needsAttention,
-  } = line
-  return { unit, code, class: faultClass, explanation, confidence, evidence, life, airbag, needsAttention }
-}
-
 function printFaults(comparison: FaultComparison): void {
   for (const line of comparison.faults) {
     const mark = line.needsAttention ? paint('look', 'yellow') : '    '
     print(
-      `${mark} ${line.unit.padEnd(9)} ${line.code.padEnd(10)} ${line.class}${line.explanation === null ? '' : `: ${line.explanation.text}`}`,
+      `${mark} ${line.unit.padEnd(9)} ${line.code.padEnd(10)} ${line.class}${line.explanation === null ? '' : `: ${reasonText(line)}`}`,
     )
   }
   if (comparison.faults.length === 0) print('No fault in any of these scans.')
-  for (const finding of comparison.findings) print(`- ${finding.what} ${finding.doNext}`)
+  for (const finding of comparison.findings) {
+    const { what, doNext } = sayFaultFinding('en', finding)
+    print(`- ${what} ${doNext}`)
+  }
 }

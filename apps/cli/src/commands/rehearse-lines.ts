@@ -1,3 +1,4 @@
+import { say } from '@shearline/jobfile'
 import type { Interruption, Recovery, Rehearsal, SessionRehearsal } from '@shearline/keywork'
 import { paint, print } from '../output/answer.ts'
 
@@ -16,27 +17,25 @@ export function printInterruptions(result: SessionRehearsal): void {
   const worse = result.interruptions.filter((each) => each.stranded || each.finished?.seconds !== 0)
   if (worse.length > 0) print('\nIf it goes otherwise:')
   for (const each of worse) print(interruptionLine(each))
-  for (const { code, other, more, at } of result.reasons)
-    if (other.length > 0)
-      print(
-        `Not ${other.join(', ')}: ${code}${more === 0 ? '' : ` (${rounded(more)})`}${at.length === 0 ? '' : ` at ${at.join(', ')}`}`,
-      )
+  for (const { code, other, at } of result.reasons)
+    print(say('en', `order-reason.${code}`, { other: other.join(', '), at: at.join(', ') }))
   if (result.seconds !== null) print(`The session takes ${rounded(result.seconds)} s.`)
-  if (result.unmet.length > 0) print(`Not settled yet: ${result.unmet.join(', ')}`)
+  for (const guard of result.unmet)
+    print(`Not settled yet: ${say('en', `guard.${guard}`)}. ${say('en', `guard-meet.${guard}`)}`)
 }
 
 function interruptionLine({ after, cause, key, stranded, going, finished }: Interruption): string {
-  const when = `${after === 'open' ? 'after opening' : `after ${after}`}, ${cause}${key === undefined ? '' : ` ${key}`}`
+  const when = `${after === 'open' ? 'after opening' : `after ${after}`}: ${say('en', `cause.${cause}`)}${key === undefined ? '' : ` (${key})`}`
   const way = stranded
     ? `${paint('stranded', 'red')}; to start: ${wayWords(going)}`
     : `to finish: ${wayWords(finished)}`
-  return `  ${when.padEnd(34)} ${way}`
+  return `  ${when.padEnd(52)} ${way}`
 }
 
 function wayWords(way: Recovery | null): string {
   if (way === null) return 'no way with what is on hand'
-  const steps = way.steps.map((step) => (step.key === undefined ? step.do : `${step.do} ${step.key}`))
-  return `${steps.join(', ')} (${way.seconds === null ? 'time not known' : `${rounded(way.seconds)} s`})`
+  const steps = way.steps.map((step) => say('en', `recovery.${step.do}`, { key: step.key ?? '' }))
+  return `${steps.join('; ')} (${way.seconds === null ? 'time not known' : `${rounded(way.seconds)} s`})`
 }
 
 function rounded(value: number): number {

@@ -2,6 +2,7 @@
 
 import { readFileSync, statSync } from 'node:fs'
 import { HEAD_BYTES, recogniseCapture } from '@shearline/bus'
+import { sayReportFinding } from '@shearline/jobfile'
 import { readScanReport, type ScanReport } from '@shearline/keywork'
 import { CouldNot, say, sayFinding } from './answer.ts'
 import { pdfText } from './pdf-text.ts'
@@ -26,7 +27,7 @@ export async function scanReportOf(file: string): Promise<ScanReport | null> {
   const text = isPdf(bytes) ? await pdfText(file, bytes) : textOf(bytes)
   if (text === null) return null
   const report = readScanReport(text)
-  for (const finding of report.findings) sayFinding(file, finding)
+  for (const finding of report.findings) sayFinding(file, { ...finding, ...sayReportFinding('en', finding) })
   for (const read of report.codes) {
     if (read.doubts.length === 0) continue
     say(`look: ${file}, line ${read.line}: ${read.fault.code} (${read.doubts.join(', ')})`)

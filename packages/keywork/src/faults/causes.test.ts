@@ -17,7 +17,7 @@ const event = (kind: WorkEvent['kind'], unit: string | null, time: string): Work
   kind,
   unit,
   time,
-  evidence: `${kind} ${unit ?? ''}`.trim(),
+  evidence: { code: 'noted', params: { words: `${kind} ${unit ?? ''}`.trim() } },
 })
 
 /** Tries every subset, smallest first: slow and plain. */

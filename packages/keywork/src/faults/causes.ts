@@ -3,6 +3,7 @@
 import { readCode } from './code.ts'
 import { LOST_COMMUNICATION, roleOf } from './roles.ts'
 import type { CompareOptions, FaultClass, FaultComparison, FaultLine, UnitRole, WorkEvent } from './types.ts'
+import { rolesOf } from './units.ts'
 
 /** One cause that was kept, and the raised faults it explains (places in `comparison.faults`). */
 export interface Cause {
@@ -123,7 +124,8 @@ export interface Complaint {
 /** Who complains about whom, from the lost-communication codes of a comparison. */
 export function complaints(comparison: FaultComparison, options: CompareOptions = {}): readonly Complaint[] {
   const units = [...new Set(Object.values(comparison.unitsRead).flat())]
-  const unitOf = new Map(units.map((unit) => [roleOf(unit, options.roles), unit]))
+  const roles = rolesOf(comparison.unitNames, options.roles)
+  const unitOf = new Map(units.map((unit) => [roleOf(unit, roles), unit]))
   return comparison.faults.flatMap((line): Complaint[] => {
     const base = readCode(line.code)?.base ?? ''
     const about = Object.hasOwn(LOST_COMMUNICATION, base) ? LOST_COMMUNICATION[base] : undefined

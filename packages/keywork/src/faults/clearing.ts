@@ -10,26 +10,9 @@ export type ClearingBarrier =
   | 'permanent'
   | 'nothing-to-clear'
 
-const BARRIER_TEXT: Readonly<Record<ClearingBarrier, string>> = {
-  'airbag-there-before': 'An airbag code that was there before the work is evidence and a warning: it stays.',
-  'airbag-not-read-before':
-    'The airbag unit was not read before the work, so this code may have been there: it stays.',
-  permanent:
-    'No request clears a permanent code: the car does it after its own tests pass (SAE J1979 service 0A).',
-  'nothing-to-clear': 'The last scan does not show this fault.',
-}
-
-/** Why this fault may not be offered for clearing, or null when it may. */
-export function clearingBarrier(
-  line: FaultLine,
-): { readonly code: ClearingBarrier; readonly text: string } | null {
-  const code = barrierOf(line)
-  return code === null ? null : { code, text: BARRIER_TEXT[code] }
-}
-
 /** True when a clear request may be offered for this fault. Its unit may still hold another that forbids it. */
 export function mayOfferClearing(line: FaultLine): boolean {
-  return barrierOf(line) === null
+  return clearingBarrier(line) === null
 }
 
 /**
@@ -44,7 +27,8 @@ export function clearableUnits(comparison: FaultComparison): readonly string[] {
   })
 }
 
-function barrierOf(line: FaultLine): ClearingBarrier | null {
+/** Why this fault may not be offered for clearing, or null when it may. */
+export function clearingBarrier(line: FaultLine): ClearingBarrier | null {
   if (line.airbag) {
     const before = line.life.find((state) => state.phase === 'before')
     if (before?.present === true) return 'airbag-there-before'
@@ -57,7 +41,7 @@ function barrierOf(line: FaultLine): ClearingBarrier | null {
 }
 
 function mustStay(line: FaultLine): boolean {
-  const barrier = barrierOf(line)
+  const barrier = clearingBarrier(line)
   return barrier === 'airbag-there-before' || barrier === 'airbag-not-read-before'
 }
 

@@ -16,13 +16,19 @@ import {
 import { isProvenAbsent, stateOfReports, stateOfSilence, stateOfUnread, wasRead } from './status.ts'
 import type {
   CompareOptions,
+  Evidence,
   FaultClass,
   FaultComparison,
   FaultLine,
   FaultState,
   Scan,
   ScanPhase,
+  WorkEvent,
 } from './types.ts'
+import { addressOf, joinUnits, rolesOf } from './units.ts'
+
+/** A line before it is told scan by scan. */
+type Draft = Omit<FaultLine, 'byScan'>
 
 /** How sure each class is by itself. Ours, stated, not measured; an explanation brings its own. */
 const SURE = 0.95
@@ -35,15 +41,24 @@ const NO_STATUS = 0.85
  * Precision first: a fault is `raised-by-work` only when its unit was read before without it, its test had run, and
  * something the work did explains it; and it never is when it comes back after clearing. Never throws.
  */
-export function compareScans(scans: readonly Scan[], options: CompareOptions = {}): FaultComparison {
-  const readings = mergeScans(scans)
+export function compareScans(scans: readonly Scan[], told: CompareOptions = {}): FaultComparison {
+  const joined = joinUnits(scans, told.matches)
+  const readings = mergeScans(joined.scans)
+  const options = asJoined(joined.names, told)
+  const single = joined.scans.map((scan) => ({ phase: scan.phase, readings: mergeScans([scan]) }))
   const units = [...new Set(PHASES.flatMap((phase) => [...(readings.get(phase)?.keys() ?? [])]))]
-  const linesWith = (choices: ExplainOptions): readonly FaultLine[] =>
+  const linesWith = (choices: ExplainOptions): readonly Draft[] =>
     units.flatMap((unit) =>
       codesOfUnit(unit, readings).flatMap((code) => lineOf(unit, code, readings, choices) ?? []),
     )
   const drafted = linesWith(options)
-  const faults = pointsToOneUnit(drafted) ? linesWith({ ...options, wholeCarSilence: false }) : drafted
+  const lines = pointsToOneUnit(drafted) ? linesWith({ ...options, wholeCarSilence: false }) : drafted
+  const original = new Map(options.events.map((event, at) => [event, told.events?.[at] ?? event]))
+  const faults = lines.map((line) => ({
+    ...line,
+    byScan: single.map(({ phase, readings: one }) => stateIn(phase, line.unit, line.code, one, options)),
+    candidates: line.candidates.map((event) => original.get(event) ?? event),
+  }))
   const read = (phase: ScanPhase): readonly string[] => [...(readings.get(phase)?.keys() ?? [])]
   const unitsRead = {
     before: read('before'),
@@ -51,19 +66,37 @@ export function compareScans(scans: readonly Scan[], options: CompareOptions = {
     cleared: read('cleared'),
     cycled: read('cycled'),
   }
-  return { faults, unitsRead, findings: comparisonFindings(readings, faults) }
+  const findings = [...joined.questions, ...comparisonFindings(readings, faults)]
+  return { faults, unitsRead, unitNames: joined.names, findings }
+}
+
+/** Events and purposes under the names the units go by here. */
+function asJoined(
+  names: FaultComparison['unitNames'],
+  told: CompareOptions,
+): CompareOptions & { readonly events: readonly WorkEvent[] } {
+  const nameOf = new Map(
+    Object.entries(names).flatMap(([name, all]) => all.map((each) => [each, name] as const)),
+  )
+  const events = (told.events ?? []).map((event) => {
+    const address = event.unit === null ? null : addressOf(event.unit)
+    const unit =
+      event.unit === null ? null : (nameOf.get(event.unit) ?? nameOf.get(address ?? '') ?? event.unit)
+    return { ...event, unit }
+  })
+  return { ...told, events, roles: rolesOf(names, told.roles) }
 }
 
 /**
  * A supply that gives way silences several units, one after another. When all complaints name one and the same unit,
  * its own wire or connector fits as well, so the supply explains nothing (FLT-16).
  */
-function pointsToOneUnit(faults: readonly FaultLine[]): boolean {
+function pointsToOneUnit(faults: readonly Draft[]): boolean {
   const silenced = faults.filter((line) => line.explanation?.rule === WHOLE_CAR_SILENCE)
   return new Set(silenced.map((line) => readCode(line.code)?.base)).size === 1
 }
 
-function lineOf(unit: string, code: string, readings: Readings, options: ExplainOptions): FaultLine | null {
+function lineOf(unit: string, code: string, readings: Readings, options: ExplainOptions): Draft | null {
   const life = PHASES.filter((phase) => readings.has(phase)).map((phase) =>
     stateIn(phase, unit, code, readings, options),
   )
@@ -79,10 +112,9 @@ function lineOf(unit: string, code: string, readings: Readings, options: Explain
     unit,
     code,
     class: faultClass,
-    explanation:
-      raised === null ? null : { rule: raised.rule.id, text: raised.rule.text, source: raised.rule.source },
+    explanation: raised === null ? null : { rule: raised.rule.id },
     confidence: confidenceOf(faultClass, life, raised),
-    evidence: evidenceOf(unit, code, life, readings, raised),
+    evidence: evidenceOf(unit, code, readings, raised),
     candidates: raised === null ? [] : [...new Set(explanations.map(({ event }) => event))],
     life,
     airbag,
@@ -180,14 +212,13 @@ function confidenceOf(
 function evidenceOf(
   unit: string,
   code: string,
-  life: readonly FaultState[],
   readings: Readings,
   raised: Explanation | null,
-): readonly string[] {
-  const evidence = life.map((state) => `${state.phase}: ${state.claims.join(', ')}`)
+): readonly Evidence[] {
+  const evidence: Evidence[] = []
   if (raised !== null) evidence.push(raised.event.evidence)
   if (hasOtherFailureType(code, readings.get('before')?.get(unit))) {
-    evidence.push('before: the same code with another failure type')
+    evidence.push({ code: 'other-failure-type', params: { phase: 'before' } })
   }
   for (const phase of PHASES) {
     const raw = [
@@ -197,7 +228,7 @@ function evidenceOf(
           .map((fault) => fault.raw),
       ),
     ]
-    if (raw.length > 0) evidence.push(`${phase}: reported as ${raw.join(', ')}`)
+    if (raw.length > 0) evidence.push({ code: 'reported-as', params: { phase, raw: raw.join(', ') } })
   }
   return evidence
 }

@@ -1,12 +1,25 @@
-/** @module Why the work may have raised a fault: rules as data, each with its source and our stated confidence. */
+/**
+ * @module Why the work may have raised a fault: rules as data with our stated confidence. Their sources and what they
+ * say stand in the catalogue of words, as `explanation-source.ID` and `explanation.ID`.
+ */
 
 import { readCode } from './code.ts'
 import { LOST_COMMUNICATION, roleOf } from './roles.ts'
 import type { CompareOptions, WorkEvent, WorkEventKind } from './types.ts'
 
+/** What each rule is called. */
+export type ExplanationRuleId =
+  | 'reset-silence'
+  | 'muted-silence'
+  | 'supply-low-supply-codes'
+  | 'supply-low-silence'
+  | 'key-refused'
+  | 'immobiliser-teaching'
+  | 'battery-off-steering'
+
 /** One rule. A fault it fits, absent before and of the right time, may be called ours. */
 export interface ExplanationRule {
-  readonly id: string
+  readonly id: ExplanationRuleId
   readonly causes: readonly WorkEventKind[]
   /** Codes by pattern on the five characters, or the lost-communication codes that name the unit of the event. */
   readonly codes: RegExp | 'lost-communication-naming-the-unit' | 'any-lost-communication'
@@ -14,12 +27,10 @@ export interface ExplanationRule {
   readonly mayStillFail?: true
   /** 0 to 1, for a fault whose time fits and that stays away after clearing and a cycle. Ours, stated, not measured. */
   readonly confidence: number
-  readonly text: string
-  readonly source: string
 }
 
 /** The rule by which a low supply explains that any unit was missed. */
-export const WHOLE_CAR_SILENCE = 'supply-low-silence'
+export const WHOLE_CAR_SILENCE: ExplanationRuleId = 'supply-low-silence'
 
 export const EXPLANATION_RULES: readonly ExplanationRule[] = [
   {
@@ -27,32 +38,24 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
     causes: ['reset'],
     codes: 'lost-communication-naming-the-unit',
     confidence: 0.9,
-    text: 'The unit this code names was restarted by the work and was silent for a moment.',
-    source: 'general trade practice 4.5 and 4.6; that a restart silences a unit is an inference',
   },
   {
     id: 'muted-silence',
     causes: ['muted'],
     codes: 'lost-communication-naming-the-unit',
     confidence: 0.9,
-    text: 'The unit this code names was told to be silent during the work (ISO 14229-1 service 28).',
-    source: 'ISO 14229-1 service 28; general trade practice 4.5 and 4.6',
   },
   {
     id: 'supply-low-supply-codes',
     causes: ['supply-low', 'battery-disconnected'],
     codes: /^(P056[02]|U3003|U300[67])$/,
     confidence: 0.9,
-    text: 'The supply was low or interrupted during the work.',
-    source: 'general trade practice 4.6; code meanings SAE J2012, memory',
   },
   {
     id: WHOLE_CAR_SILENCE,
     causes: ['supply-low', 'battery-disconnected'],
     codes: 'any-lost-communication',
     confidence: 0.75,
-    text: 'The supply was low or interrupted during the work, which makes units fall silent one after another.',
-    source: 'general trade practice 4.5',
   },
   {
     id: 'key-refused',
@@ -60,16 +63,12 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
     codes: /^(P0513|P0633)$/,
     mayStillFail: true,
     confidence: 0.9,
-    text: 'A key that the car did not know was shown during the work.',
-    source: 'general trade practice 1.2.13 and 4.6; code meanings SAE J2012, memory',
   },
   {
     id: 'immobiliser-teaching',
     causes: ['teaching'],
     codes: /^(P0513|P0633|U0426)$/,
     confidence: 0.8,
-    text: 'The immobiliser was in its teaching session during the work.',
-    source: 'general trade practice 1.2.13 and 4.6; code meanings SAE J2012, memory',
   },
   {
     id: 'battery-off-steering',
@@ -77,8 +76,6 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
     codes: /^C0460$/,
     mayStillFail: true,
     confidence: 0.85,
-    text: 'The battery was off, so the steering has lost its middle until the wheel is turned from lock to lock.',
-    source: 'common practice, no source; code meaning SAE J2012, memory',
   },
 ]
 

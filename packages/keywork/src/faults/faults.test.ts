@@ -44,7 +44,7 @@ const event = (kind: WorkEvent['kind'], name: string | null, time: string | null
   kind,
   unit: name,
   time,
-  evidence: `${kind} in line 7`,
+  evidence: { code: 'noted', params: { words: `${kind} in line 7` } },
 })
 const only = (comparison: FaultComparison): FaultLine => {
   expect(comparison.faults).toHaveLength(1)
@@ -192,7 +192,7 @@ describe('classes', () => {
       scan('after', unit('engine', [permanent])),
     ])
     expect(only(fresh)).toMatchObject({ class: 'permanent', needsAttention: true })
-    expect(clearingBarrier(only(fresh))?.code).toBe('permanent')
+    expect(clearingBarrier(only(fresh))).toBe('permanent')
   })
 
   test('FLT-12 what was seen once before the work was there', () => {
@@ -214,7 +214,7 @@ describe('classes', () => {
   test('FLT-15 a fault that is away but untested is named for a further scan', () => {
     const scans = [scan('before', unit('brakes', ['C0035-11=08'])), scan('cleared', unit('brakes', []))]
     expect(compareScans(scans).findings).toMatchObject([
-      { code: 'cleared-not-retested', what: 'brakes: C0035-11 cleared, not yet re-tested.' },
+      { code: 'cleared-not-retested', params: { unit: 'brakes', codes: 'C0035-11', since: 'cleared' } },
     ])
     const cycled = [...scans, scan('cycled', unit('brakes', []))]
     expect(compareScans(cycled).findings).toEqual([])
@@ -231,7 +231,7 @@ describe('explanations', () => {
   test('FLT-07 FLT-10 a restart of the named unit explains its silence to others', () => {
     const line = silence([event('reset', 'body control', '50')])
     expect(line).toMatchObject({ class: 'raised-by-work', explanation: { rule: 'reset-silence' } })
-    expect(line.evidence).toContain('reset in line 7')
+    expect(line.evidence).toContainEqual({ code: 'noted', params: { words: 'reset in line 7' } })
     expect(silence([event('muted', null, '50')]).class).toBe('raised-by-work')
   })
 
@@ -376,17 +376,17 @@ describe('airbag and clearing', () => {
     ]
     const comparison = compareScans(scans)
     const old = comparison.faults.find((line) => line.code === 'B0028-11') as FaultLine
-    expect([mayOfferClearing(old), clearingBarrier(old)?.code]).toEqual([false, 'airbag-there-before'])
+    expect([mayOfferClearing(old), clearingBarrier(old)]).toEqual([false, 'airbag-there-before'])
     expect(clearableUnits(comparison)).toEqual(['brakes'])
     const unread = only(compareScans([scan('after', unit('airbag', ['B0028-11=08']))]))
-    expect(clearingBarrier(unread)?.code).toBe('airbag-not-read-before')
+    expect(clearingBarrier(unread)).toBe('airbag-not-read-before')
   })
 
   test('FLT-14 nothing is offered that the last scan does not show', () => {
     const gone = only(
       compareScans([scan('before', unit('brakes', ['C0035-11=08'])), scan('cleared', unit('brakes', []))]),
     )
-    expect(clearingBarrier(gone)?.code).toBe('nothing-to-clear')
+    expect(clearingBarrier(gone)).toBe('nothing-to-clear')
   })
 })
 
@@ -421,7 +421,7 @@ describe('properties over random jobs', () => {
     ),
     unit: fc.constantFrom(null, ...names),
     time,
-    evidence: fc.constant('stated'),
+    evidence: fc.constant({ code: 'noted' as const, params: { words: 'stated' } }),
   })
   const anyJob = fc.tuple(fc.array(anyScan, { maxLength: 5 }), fc.array(anyEvent, { maxLength: 4 }))
 

@@ -1,12 +1,9 @@
 /** @module What is worth saying of a comparison as a whole. */
 
-import type { Finding } from '@shearline/bus'
 import { readCode } from './code.ts'
 import { PHASES, type Readings } from './merge.ts'
 import { isProvenAbsent } from './status.ts'
-import type { FaultFindingCode, FaultLine } from './types.ts'
-
-type FaultFinding = Finding<FaultFindingCode>
+import type { FaultFinding, FaultLine } from './types.ts'
 
 /** Gaps between the scans, codes that cannot be read, and what must be scanned again. */
 export function comparisonFindings(
@@ -26,8 +23,7 @@ function gapFindings(readings: Readings): FaultFinding[] {
       code: 'no-before-scan',
       severity: 'warning',
       where: {},
-      what: 'There is no scan from before the work: no fault can be called new or old.',
-      doNext: 'Say so in the handover. Next time scan every unit before anything is touched.',
+      params: {},
     })
   }
   if (before !== undefined) {
@@ -37,8 +33,6 @@ function gapFindings(readings: Readings): FaultFinding[] {
         code: 'unit-not-read-before',
         severity: 'warning',
         where: { part: unit },
-        what: `${unit} was not read before the work: its faults cannot be compared.`,
-        doNext: 'Say so in the handover.',
         params: { unit },
       })
     }
@@ -50,8 +44,6 @@ function gapFindings(readings: Readings): FaultFinding[] {
         code: 'unit-not-read-again',
         severity: 'warning',
         where: { part: unit },
-        what: `${unit} was read before the work and not since.`,
-        doNext: 'Scan this unit again.',
         params: { unit },
       })
     }
@@ -72,11 +64,7 @@ function retestFindings(readings: Readings, faults: readonly FaultLine[]): Fault
       code: 'cleared-not-retested',
       severity: 'warning',
       where: { part: unit },
-      what: `${unit}: ${codes.join(', ')} cleared, not yet re-tested.`,
-      doNext: readings.has('cycled')
-        ? 'Let the tests run (drive, or wait as the car wants) and scan again.'
-        : 'Switch the ignition off, let the car sleep, switch it on and scan again.',
-      params: { unit, codes: codes.join(', ') },
+      params: { unit, codes: codes.join(', '), since: readings.has('cycled') ? 'cycled' : 'cleared' },
     }
   })
 }
@@ -91,8 +79,6 @@ function unreadableFindings(readings: Readings): FaultFinding[] {
           code: 'fault-code-unreadable',
           severity: 'warning',
           where: { part: `${phase}, ${unit}` },
-          what: `"${fault.code}" is not a fault code in the form of SAE J2012; it is compared as written.`,
-          doNext: 'Read it again from the source.',
           params: { unit, phase, code: fault.code },
         })
       }

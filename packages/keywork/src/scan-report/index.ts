@@ -9,11 +9,13 @@ import type { ReportDecisions, ReportUnits, ScanReport } from './types.ts'
 import { NO_FAULT } from './words.ts'
 
 export { linesOfPieces, type TextPiece } from './pieces.ts'
+export { redactReport } from './redact.ts'
 export type {
   Doubt,
   ReadCode,
   ReadUnit,
   ReportDecisions,
+  ReportFinding,
   ScanReport,
   ScanReportFindingCode,
 } from './types.ts'
@@ -36,8 +38,7 @@ export function readScanReport(text: string): ScanReport {
         code: 'report-too-long',
         severity: 'warning',
         where: {},
-        what: `The report has ${text.length} characters; only the first ${LONGEST_REPORT} were read`,
-        doNext: 'Cut it into parts.',
+        params: { length: text.length, read: LONGEST_REPORT },
       },
     ],
   }
@@ -63,7 +64,10 @@ export function unitsOfReport(report: ScanReport, decisions: ReportDecisions = {
   const left = new Set(report.units.filter((unit) => unit.saidClear).map((unit) => unit.name))
   // A unit whose every code was left out is not one that was found without faults.
   const kept = [...units].filter(([unit, faults]) => faults.length > 0 || left.has(unit))
-  return kept.map(([unit, faults]) => ({ unit, time: null, availability: null, faults }))
+  return kept.map(([unit, faults]) => {
+    const ids = report.units.find(({ name }) => name === unit)?.ids
+    return { unit, ...(ids === undefined ? {} : { ids }), time: null, availability: null, faults }
+  })
 }
 
 /** The first trouble code in what a person typed, with its failure type if it has one; null when there is none. */

@@ -3,7 +3,14 @@
 import { codesIn } from './code-pattern.ts'
 import { reportedFault } from './text.ts'
 import type { Doubt, ReadCode, ReadUnit, ScanReport } from './types.ts'
-import { CODE_HEADINGS, NO_FAULT, STATUS_HEADINGS, TEXT_HEADINGS, UNIT_HEADINGS } from './words.ts'
+import {
+  ADDRESS_HEADINGS,
+  CODE_HEADINGS,
+  NO_FAULT,
+  STATUS_HEADINGS,
+  TEXT_HEADINGS,
+  UNIT_HEADINGS,
+} from './words.ts'
 
 const DELIMITERS = [';', '\t', ',', '|'] as const
 const MOST_LINES_BEFORE_HEADINGS = 30
@@ -15,6 +22,7 @@ interface Columns {
   readonly code: number
   readonly status: number
   readonly text: number
+  readonly address: number
 }
 
 /** Reads a table; null when the text is none. Never throws. */
@@ -33,12 +41,13 @@ export function readTable(text: string): ScanReport | null {
     const unit: string | null = named === '' ? lastUnit : named
     lastUnit = unit
     const at = cells[columns.code] ?? ''
+    const ids = columns.address < 0 ? [] : idsOfCell(cells[columns.address] ?? '')
     const [found] = codesIn(at)
     if (found === undefined) {
-      if (unit !== null && NO_FAULT.test(line)) addUnit(units, unit, index + 1, true)
+      if (unit !== null && NO_FAULT.test(line)) addUnit(units, unit, index + 1, true, ids)
       continue
     }
-    if (unit !== null) addUnit(units, unit, index + 1, false)
+    if (unit !== null) addUnit(units, unit, index + 1, false, ids)
     const wording = columns.text < 0 ? '' : (cells[columns.text] ?? '')
     const state = columns.status < 0 ? wording : (cells[columns.status] ?? '')
     const byte = /^(?:0x|\$)?([0-9a-f]{2})$/i.exec(state.trim())?.[1]
@@ -57,8 +66,15 @@ export function readTable(text: string): ScanReport | null {
   return { form: 'table', units, codes, findings: [] }
 }
 
-function addUnit(units: ReadUnit[], name: string, line: number, saidClear: boolean): void {
-  if (!units.some((unit) => unit.name === name)) units.push({ name, line, saidClear, doubts: [] })
+function addUnit(
+  units: ReadUnit[],
+  name: string,
+  line: number,
+  saidClear: boolean,
+  ids: readonly string[],
+): void {
+  if (units.some((unit) => unit.name === name)) return
+  units.push({ name, ...(ids.length === 0 ? {} : { ids }), line, saidClear, doubts: [] })
 }
 
 function columnsOf(lines: readonly string[]): Columns | null {
@@ -72,10 +88,16 @@ function columnsOf(lines: readonly string[]): Columns | null {
       const status = place(STATUS_HEADINGS)
       const text = place(TEXT_HEADINGS)
       if (code >= 0 && (unit >= 0 || status >= 0 || text >= 0))
-        return { delimiter, headingLine, unit, code, status, text }
+        return { delimiter, headingLine, unit, code, status, text, address: place(ADDRESS_HEADINGS) }
     }
   }
   return null
+}
+
+/** Identifiers in a cell whose heading says that it holds some. */
+function idsOfCell(cell: string): readonly string[] {
+  const parts = cell.split(/[\s/,]+/).map((part) => part.replace(/^0x|h$/gi, '').toUpperCase())
+  return parts.filter((part) => /^([0-9A-F]{3,4}|[0-9A-F]{8})$/.test(part))
 }
 
 /** Cells of a line, with quotes as RFC 4180 has them (within one line). */

@@ -1,9 +1,10 @@
 /** @module Reads a report that is free text: headings that name control units, and codes below or beside them. */
 
-import { dtcBytes, type Finding } from '@shearline/bus'
+import { dtcBytes } from '@shearline/bus'
 import type { ReportedFault } from '../faults/index.ts'
 import { codesIn, type FoundCode } from './code-pattern.ts'
-import type { Doubt, ReadCode, ReadUnit, ScanReport, ScanReportFindingCode } from './types.ts'
+import { idsIn, withoutIds } from './ids.ts'
+import type { Doubt, ReadCode, ReadUnit, ReportFinding, ScanReport } from './types.ts'
 import { LIST_WORDS, NO_FAULT, UNIT_WORDS } from './words.ts'
 
 const LONGEST_LINE = 2000
@@ -15,7 +16,7 @@ export function readText(text: string): ScanReport {
   const lines = text.split(/\r\n|\r|\n/)
   const units: ReadUnit[] = []
   const codes: ReadCode[] = []
-  const findings: Finding<ScanReportFindingCode>[] = []
+  const findings: ReportFinding[] = []
   let unit: ReadUnit | null = null
   for (const [index, line] of lines.entries()) {
     const number = index + 1
@@ -24,8 +25,7 @@ export function readText(text: string): ScanReport {
         code: 'line-too-long',
         severity: 'warning',
         where: { line: number },
-        what: `The line has ${line.length} characters; only the first ${LONGEST_LINE} were read`,
-        doNext: 'Look at the rest of it yourself.',
+        params: { length: line.length, read: LONGEST_LINE },
       })
     }
     const read = line.slice(0, LONGEST_LINE)
@@ -36,7 +36,14 @@ export function readText(text: string): ScanReport {
       continue
     }
     const beside = unitBeside(read, found[0] as FoundCode)
-    if (beside !== null) unit = known(units, { name: beside, line: number, saidClear: false, doubts: [] })
+    if (beside !== null)
+      unit = known(units, {
+        name: beside,
+        ...idsIn(read.slice(0, found[0]?.from)),
+        line: number,
+        saidClear: false,
+        doubts: [],
+      })
     for (const [place, each] of found.entries()) {
       codes.push(codeOf(each, read.slice(each.to, found[place + 1]?.from), number, unit))
     }
@@ -45,13 +52,12 @@ export function readText(text: string): ScanReport {
   return { form: 'text', units, codes, findings }
 }
 
-function nothingFound(): Finding<ScanReportFindingCode> {
+function nothingFound(): ReportFinding {
   return {
     code: 'no-code-found',
     severity: 'warning',
     where: {},
-    what: 'No trouble code and no "no fault" was found in it',
-    doNext: 'Type the faults in, or add the report to the job as a file.',
+    params: {},
   }
 }
 
@@ -67,7 +73,8 @@ function known(units: ReadUnit[], unit: ReadUnit): ReadUnit {
 function saidClear(units: ReadUnit[], unit: ReadUnit | null, line: string, number: number): ReadUnit | null {
   const match = NO_FAULT.exec(line)
   const name = tidyName(line.slice(0, match?.index ?? 0))
-  const of = name === '' ? unit : known(units, { name, line: number, saidClear: true, doubts: [] })
+  const of =
+    name === '' ? unit : known(units, { name, ...idsIn(line), line: number, saidClear: true, doubts: [] })
   if (of === null) return null
   const place = units.indexOf(of)
   const clear = { ...of, saidClear: true }
@@ -92,7 +99,7 @@ function headingOf(
   const followed = codesIn(lines.slice(index + 1).find((each) => each.trim() !== '') ?? '').length > 0
   if (!named && !(followed && !value)) return null
   const doubts: Doubt[] = named ? [] : ['heading-guessed']
-  return known(units, { name, line: number, saidClear: false, doubts })
+  return known(units, { name, ...idsIn(line), line: number, saidClear: false, doubts })
 }
 
 /** "Engine: P0513-00" or "Engine | P0513": the unit stands before the code in the same line. */
@@ -103,7 +110,7 @@ function unitBeside(line: string, first: FoundCode): string | null {
 }
 
 function tidyName(text: string): string {
-  return text
+  return withoutIds(text)
     .replace(/^[\s\-–*#=>•.|_~]+|[\s\-–*#=:|_~<]+$/g, '')
     .replace(/^\(?\d{1,3}[).:]\s+/, '')
     .replace(/\s*\(\s*\d+\s*\)$/, '')

@@ -32,25 +32,27 @@ export interface ReadCode {
 /** A control unit that the report names. */
 export interface ReadUnit {
   readonly name: string
+  /** Identifiers or addresses that stand beside the name. */
+  readonly ids?: readonly string[]
   readonly line: number
   /** The report says that it was read and holds no fault. */
   readonly saidClear: boolean
   readonly doubts: readonly Doubt[]
 }
 
-export type ScanReportFindingCode =
-  | 'no-code-found'
-  | 'json-unreadable'
-  | 'no-code-column'
-  | 'line-too-long'
-  | 'report-too-long'
+export type ScanReportFindingCode = 'no-code-found' | 'line-too-long' | 'report-too-long'
+
+/** One finding about a report. A catalogue says what it is and what to do next, by code and `params`. */
+export interface ReportFinding extends Pick<Finding<ScanReportFindingCode>, 'code' | 'severity' | 'where'> {
+  readonly params: Readonly<Record<string, number>>
+}
 
 /** A report taken apart. */
 export interface ScanReport {
   readonly form: 'text' | 'table' | 'json'
   readonly units: readonly ReadUnit[]
   readonly codes: readonly ReadCode[]
-  readonly findings: readonly Finding<ScanReportFindingCode>[]
+  readonly findings: readonly ReportFinding[]
 }
 
 /** What a person decided about a report: who each nameless code belongs to, what to leave out. */

@@ -8,6 +8,10 @@
 export const UNIT_HEADINGS: RegExp =
   /^(control )?(unit|module|ecu|system|steuerger[aä]t|modul|unit[eé]|calculateur|m[oó]dulo|unidad|sterownik|modu[lł]|وحدة)( name)?$/i
 
+/** Headings of a column that holds a unit's identifier or address. */
+export const ADDRESS_HEADINGS: RegExp =
+  /^((request|response|can|ecu|diagnostic|logical)[ -]?)?(address|addr\.?|adresse|direcci[oó]n|adres|العنوان)$|^(request|response|can|ecu)[ -]?id$/i
+
 export const CODE_HEADINGS: RegExp =
   /^(dtc|fault|trouble|error|fehler|d[eé]faut|aver[ií]a|b[lł][aą]d|usterka|رمز)?[ -]?(code|dtc|c[oó]digo|kod|nummer|number|no\.?|id)?s?$/i
 

@@ -2,11 +2,14 @@
 
 import type { TallyKey } from './types.ts'
 
+/** What of a key says which one it is to the car. */
+export type Identifiable = Pick<TallyKey, 'id' | 'cloneOf' | 'shownAs'>
+
 /**
  * The label whose identity a key carries: a clone repeats its original's (practice: two clones look like one key to
  * the car). Follows clones of clones; a circle of clones is one identity, named by its first label in sorting order.
  */
-export function identityOf(id: string, keys: readonly TallyKey[]): string {
+export function identityOf(id: string, keys: readonly Identifiable[]): string {
   const original = originalOf(id, keys)
   const shown = shownAs(original, keys)
   if (shown === null) return original
@@ -15,12 +18,12 @@ export function identityOf(id: string, keys: readonly TallyKey[]): string {
 }
 
 /** What the car shows for a key, where it shows it: two keys shown alike are one key to it, marked as clones or not. */
-function shownAs(id: string, keys: readonly TallyKey[]): string | null {
+function shownAs(id: string, keys: readonly Identifiable[]): string | null {
   const shown = keys.find((key) => key.id === id)?.shownAs?.trim() ?? ''
   return shown === '' ? null : shown
 }
 
-function originalOf(id: string, keys: readonly TallyKey[]): string {
+function originalOf(id: string, keys: readonly Identifiable[]): string {
   const seen: string[] = []
   let at = id
   while (true) {
@@ -33,6 +36,9 @@ function originalOf(id: string, keys: readonly TallyKey[]): string {
 }
 
 /** Distinct identities among some of the keys, in order of first appearance. */
-export function identitiesAmong(some: readonly TallyKey[], all: readonly TallyKey[]): readonly string[] {
+export function identitiesAmong(
+  some: readonly Identifiable[],
+  all: readonly Identifiable[],
+): readonly string[] {
   return [...new Set(some.map((key) => identityOf(key.id, all)))]
 }

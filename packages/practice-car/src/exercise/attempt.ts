@@ -7,7 +7,7 @@ import type { Exercise } from './exercises.ts'
 /** What a person can do. `key` is a label. */
 export type Action =
   | { readonly do: 'supply'; readonly amperes: number }
-  | { readonly do: 'scan' | 'open' | 'close' | 'restore' | 'cycle' | 'clear' }
+  | { readonly do: 'scan' | 'open' | 'close' | 'restore' | 'cycle' | 'clear' | 'code' | 'stop' }
   | { readonly do: 'show' | 'start' | 'button' | 'fetch' | 'cell'; readonly key: string }
   | { readonly do: 'wait'; readonly minutes: number }
 
@@ -49,6 +49,7 @@ const HAND_SECONDS: Readonly<Partial<Record<Action['do'], number>>> = {
   fetch: 1800,
   cell: 60,
   cycle: 20,
+  code: 15,
 }
 
 /** An attempt that runs. */
@@ -62,6 +63,11 @@ export class Attempt {
   #incidentPending: boolean
   #scannedBefore = false
   #supplyBefore = false
+  #codeAccepted = false
+  #codesEntered = 0
+  #wrongTries = 0
+  /** Seconds on the car's clock before which no code is taken. */
+  #noCodeBefore = 0
 
   constructor(exercise: Exercise) {
     this.exercise = exercise
@@ -131,7 +137,17 @@ export class Attempt {
         car.advance(10)
         return said('cycled')
       case 'open':
-        return said(car.keyList.open(car.keys, true) ? 'session-opened' : 'session-refused')
+        if (this.exercise.gate !== undefined && !this.#codeAccepted) return said('session-wants-code')
+        if (!car.keyList.open(car.keys, true)) return said('session-refused')
+        // A code opens one session.
+        this.#codeAccepted = false
+        return said('session-opened')
+      case 'code':
+        return this.#code()
+      case 'stop':
+        if (car.keyList.taught === null) return said('no-session')
+        car.keyList.breakOff()
+        return said('stopped')
       case 'close':
         if (car.keyList.taught === null) return said('no-session')
         return said(car.keyList.close() ? 'session-closed' : 'session-too-few', {
@@ -175,6 +191,24 @@ export class Attempt {
         car.newCell(label)
         return said('cell-new', { key: label })
     }
+  }
+
+  /** A code is entered; while a penalty runs none is taken, and the penalty does not start anew. */
+  #code(): Outcome {
+    const { gate } = this.exercise
+    if (gate === undefined) return said('code-not-wanted')
+    const left = this.#noCodeBefore - this.car.seconds
+    if (left > 0) return said('code-wait', { minutes: Math.ceil(left / 60) })
+    this.#codesEntered++
+    if (!gate.firstIsWrong || this.#codesEntered > 1) {
+      this.#codeAccepted = true
+      this.#wrongTries = 0
+      return said('code-accepted')
+    }
+    this.#wrongTries++
+    const waits = this.#wrongTries % gate.triesBeforeWait === 0
+    if (waits) this.#noCodeBefore = this.car.seconds + gate.waitSeconds
+    return said('code-refused', { minutes: waits ? Math.ceil(gate.waitSeconds / 60) : 0 })
   }
 
   #scan(): Outcome {

@@ -107,6 +107,24 @@ describe('exercises', () => {
     expect(attempt.score().startsAtEnd).toEqual(['B', 'N'])
   })
 
+  it('take no code for twenty minutes after a wrong one, and one code for one session', () => {
+    const wrong: Action[] = [{ do: 'scan' }, { do: 'open' }, { do: 'code' }, { do: 'code' }]
+    expect(play('misread-code', wrong).codes.slice(1)).toEqual([
+      'session-wants-code',
+      'code-refused',
+      'code-wait',
+    ])
+    const { codes } = play('misread-code', [
+      ...wrong,
+      { do: 'wait', minutes: 20 },
+      { do: 'code' },
+      { do: 'open' },
+      { do: 'stop' },
+      { do: 'open' },
+    ])
+    expect(codes.slice(5)).toEqual(['code-accepted', 'session-opened', 'stopped', 'session-wants-code'])
+  })
+
   it('name an unknown key instead of failing', () => {
     expect(play('one-more-key', [show('Z')]).codes).toEqual(['no-such-key'])
   })

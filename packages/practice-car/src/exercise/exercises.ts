@@ -1,7 +1,7 @@
 /** @module Exercises at the practice car: a visit that goes wrong, and a goal. */
 
 import { buildCar, PRACTICE_RULES } from '../build/index.ts'
-import type { PracticeKey } from '../key-list/index.ts'
+import type { PracticeKey, PracticeRule } from '../key-list/index.ts'
 import type { CarChoices } from '../vehicle/index.ts'
 
 /** What goes wrong, and when. */
@@ -9,6 +9,14 @@ export type Incident =
   | { readonly what: 'supply-lost'; readonly afterKeysTaken: number }
   | { readonly what: 'link-lost'; readonly afterKeysTaken: number }
   | { readonly what: 'none' }
+
+/** A code that must be entered before the session opens, and what a wrong one costs. */
+export interface PracticeGate {
+  /** The first code entered is wrong: a digit was misread. */
+  readonly firstIsWrong: boolean
+  readonly triesBeforeWait: number
+  readonly waitSeconds: number
+}
 
 /** One exercise. Its words are in the command's and the bench's catalogues, by `id`. */
 export interface Exercise {
@@ -19,6 +27,8 @@ export interface Exercise {
   readonly wanted: readonly string[]
   /** A proven backup of the list is at hand. */
   readonly backup: boolean
+  /** Absent: the session opens without a code. */
+  readonly gate?: PracticeGate
 }
 
 const key = (label: string, more: Partial<PracticeKey> = {}): PracticeKey => ({
@@ -77,6 +87,8 @@ export function exercises(): readonly Exercise[] {
         WEAK,
         ['A', 'B'],
         [key('A'), key('B', { cellVolts: 2.1 }), key('N', { state: 'blank' })],
+        // Once the list is empty nothing opens a session any more: only the backup helps.
+        { opensWith: 'accepted-key' },
       ),
       incident: { what: 'link-lost', afterKeysTaken: 0 },
       wanted: ['A', 'B', 'N'],
@@ -113,6 +125,20 @@ export function exercises(): readonly Exercise[] {
       wanted: ['A', 'B', 'N'],
       backup: true,
     },
+    {
+      id: 'misread-code',
+      car: car(
+        17,
+        'rewrites the list at the close',
+        { ...WEAK, stateOfCharge: 0.55 },
+        ['A', 'B'],
+        [key('A'), key('B'), key('N', { state: 'prepared' })],
+      ),
+      incident: { what: 'none' },
+      wanted: ['A', 'B', 'N'],
+      backup: true,
+      gate: { firstIsWrong: true, triesBeforeWait: 1, waitSeconds: 1200 },
+    },
   ]
 }
 
@@ -122,8 +148,9 @@ function car(
   battery: CarChoices['battery'],
   stored: readonly string[],
   keys: readonly PracticeKey[],
+  but: Partial<PracticeRule> = {},
 ): CarChoices {
   const known = PRACTICE_RULES[rule]
   if (known === undefined) throw new RangeError(`no rule "${rule}"`)
-  return buildCar(seed, { battery, rule: known, stored, keys, startSeconds: 1_800_000_000 })
+  return buildCar(seed, { battery, rule: { ...known, ...but }, stored, keys, startSeconds: 1_800_000_000 })
 }
