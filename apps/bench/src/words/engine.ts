@@ -9,9 +9,11 @@ import {
   say as sayIn,
   sayNeed,
   sayNext,
+  sayReportFinding,
   sayStatement as sayStatementIn,
   type TumblerName,
 } from '@shearline/jobfile'
+import type { ReportFinding } from '@shearline/keywork'
 import { language } from './index.ts'
 
 /** Words of an engine's code. */
@@ -43,4 +45,10 @@ export function differenceWords(difference: Parameters<typeof sayDifferenceIn>[1
 
 export function statementWords(statement: Parameters<typeof sayStatementIn>[1]): string {
   return sayStatementIn(languageFor(language()), statement)
+}
+
+/** A finding about a report as one text: what it is, and what to do next. */
+export function reportFindingWords(finding: ReportFinding): string {
+  const { what, doNext } = sayReportFinding(languageFor(language()), finding)
+  return `${what} ${doNext}`
 }

@@ -7,6 +7,11 @@ import { activate, type BenchWords, language } from './index.ts'
 /** What each language calls itself. Never translated: whoever looks for his language must be able to read it. */
 export const ownNames: Readonly<Record<Language, string>> = {
   en: 'English',
+  de: 'Deutsch',
+  fr: 'Français',
+  es: 'Español',
+  pl: 'Polski',
+  ar: 'العربية',
 }
 
 interface Spoken {
@@ -15,7 +20,34 @@ interface Spoken {
 }
 
 /** One language is brought at a time; all of them lie in the device's cache for a place without a signal. */
-const others: Readonly<Partial<Record<Language, () => Promise<Spoken>>>> = {}
+const others: Readonly<Partial<Record<Language, () => Promise<Spoken>>>> = {
+  de: async () => {
+    const [bench, engine] = await Promise.all([import('./de.ts'), import('@shearline/jobfile/words/de')])
+    return { bench: bench.de, engine: engine.de }
+  },
+  fr: async () => {
+    const [bench, engine] = await Promise.all([import('./fr.ts'), import('@shearline/jobfile/words/fr')])
+    return { bench: bench.fr, engine: engine.fr }
+  },
+  es: async () => {
+    const [bench, engine] = await Promise.all([import('./es.ts'), import('@shearline/jobfile/words/es')])
+    return { bench: bench.es, engine: engine.es }
+  },
+  pl: async () => {
+    const [bench, engine] = await Promise.all([import('./pl.ts'), import('@shearline/jobfile/words/pl')])
+    return { bench: bench.pl, engine: engine.pl }
+  },
+  ar: async () => {
+    const [bench, engine] = await Promise.all([import('./ar.ts'), import('@shearline/jobfile/words/ar')])
+    return { bench: bench.ar, engine: engine.ar }
+  },
+}
+
+/** Makes what the engines say known in a language, whatever the bench itself speaks: what a customer signs needs it. */
+export async function bringEngineWords(wanted: Language): Promise<void> {
+  const bring = others[wanted]
+  if (bring !== undefined) addCatalogue(wanted, (await bring()).engine)
+}
 
 const place = 'shearline-language'
 

@@ -10,7 +10,7 @@ export type Catalogue = Readonly<Record<Code, string>>
 export type SameCodes<Words> = Readonly<Record<keyof Words, string>>
 
 /** Every language there is a whole catalogue for, as BCP 47 primary language subtags. */
-export const languages = ['en'] as const
+export const languages = ['en', 'de', 'fr', 'es', 'pl', 'ar'] as const
 export type Language = (typeof languages)[number]
 
 /**

@@ -1,9 +1,16 @@
 /** @module Every language at once, for programs that write in the customer's language whatever their own. */
-import { addCatalogue, type Catalogue, type Language } from './catalogues.ts'
-
-const others: readonly (readonly [Language, Catalogue])[] = []
+import { ar } from './ar/index.ts'
+import { addCatalogue } from './catalogues.ts'
+import { de } from './de/index.ts'
+import { es } from './es/index.ts'
+import { fr } from './fr/index.ts'
+import { pl } from './pl/index.ts'
 
 /** Makes the words of every language known. */
 export function addEveryLanguage(): void {
-  for (const [language, catalogue] of others) addCatalogue(language, catalogue)
+  addCatalogue('de', de)
+  addCatalogue('fr', fr)
+  addCatalogue('es', es)
+  addCatalogue('pl', pl)
+  addCatalogue('ar', ar)
 }

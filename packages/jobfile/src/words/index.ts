@@ -15,6 +15,7 @@ export {
 export { addEveryLanguage } from './every-language.ts'
 export { dateAfterText, instantMilliseconds, instantText } from './instants.ts'
 export { minorDigitsOf, moneyText, numberText, voltsText } from './numbers.ts'
+export { languageAsOf, type PastWord, pastWords } from './past.ts'
 export { type Params, say } from './say.ts'
-export { sayEvidence, sayFaultFinding, sayReportFinding } from './speak-faults.ts'
 export { listText, sayDifference, sayNeed, sayNext, sayStatement } from './speak.ts'
+export { sayEvidence, sayFaultFinding, sayReportFinding } from './speak-faults.ts'

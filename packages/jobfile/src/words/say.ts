@@ -2,6 +2,7 @@
 import { type I18n, setupI18n } from '@lingui/core'
 import { compileMessageOrThrow } from '@lingui/message-utils/compileMessage'
 import { type Code, catalogueOf, type Language } from './catalogues.ts'
+import { catalogueAsOf, spokenAs } from './past.ts'
 
 /** What fills a message's places: names, texts, and plain counts. Numbers with a unit come formatted. */
 export type Params = Readonly<Record<string, string | number>>
@@ -15,13 +16,15 @@ const voices = new Map<Language, I18n>()
 function voice(language: Language): I18n {
   const known = voices.get(language)
   if (known !== undefined) return known
-  const catalogue = catalogueOf(language)
-  if (catalogue === undefined)
+  const { language: locale, edition } = spokenAs(language)
+  const words = catalogueOf(locale)
+  if (words === undefined)
     throw new Error(`The words of "${language}" are not loaded: call addCatalogue or addEveryLanguage first.`)
+  const catalogue = catalogueAsOf(words, locale, edition)
   const messages = Object.fromEntries(
     Object.entries(catalogue).map(([code, text]) => [code, compileMessageOrThrow(text)]),
   )
-  const made = setupI18n({ locale: language, messages: { [language]: messages } })
+  const made = setupI18n({ locale, messages: { [locale]: messages } })
   voices.set(language, made)
   return made
 }

@@ -18,7 +18,9 @@ export function sayEvidence(
     Object.entries(params).map(([name, value]) => [name, spoken(language, name, value)]),
   )
   if (code === 'recorded' || code === 'recorded-detail')
-    return time === null ? say(language, `evidence.${code}`, told) : say(language, `evidence.${code}.at`, { ...told, time })
+    return time === null
+      ? say(language, `evidence.${code}`, told)
+      : say(language, `evidence.${code}.at`, { ...told, time })
   return say(language, `evidence.${code}`, time === null ? told : { ...told, at: time })
 }
 
@@ -33,7 +35,8 @@ export function sayFaultFinding(
   language: Language,
   { code, params }: FaultFinding,
 ): { readonly what: string; readonly doNext: string } {
-  const next = code === 'cleared-not-retested' && params.since === 'cycled' ? (`${code}.cycled` as const) : code
+  const next =
+    code === 'cleared-not-retested' && params.since === 'cycled' ? (`${code}.cycled` as const) : code
   return {
     what: say(language, `fault-finding.${code}`, params),
     doNext: say(language, `fault-finding-do.${next}`, params),

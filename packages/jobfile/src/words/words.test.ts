@@ -50,7 +50,16 @@ const families: readonly [prefix: string, members: readonly string[]][] = [
   ['tumbler', tumblerNames],
   ['chapter', chapterNames],
   ['need', union('../fold/state.ts', 'NeedCode')],
-  ['next', [...union('../fold/state.ts', 'NeedCode'), 'seal-the-document', 'hand-over']],
+  [
+    'next',
+    [
+      ...union('../fold/state.ts', 'NeedCode'),
+      'seal-the-document',
+      'hand-over',
+      'note-the-blank',
+      'nothing-left',
+    ],
+  ],
   ['function', shape.test.function.options],
   ['outcome', [...shape.test.outcome.options, 'open']],
   ['form', shape.key.form.options],
@@ -189,7 +198,13 @@ describe('saying what the engine found', () => {
 
   it('has no next step that reads like a state: each begins with a verb in the imperative', () => {
     const states = union('../fold/state.ts', 'NeedCode') as readonly NeedCode[]
-    for (const code of [...states, 'seal-the-document', 'hand-over'] as readonly NextCode[])
+    for (const code of [
+      ...states,
+      'seal-the-document',
+      'hand-over',
+      'note-the-blank',
+      'nothing-left',
+    ] as readonly NextCode[])
       expect(sayNext('en', { code, params: {} }), code).not.toMatch(/^(The|No|Nobody|Nothing|Second) /)
   })
 

@@ -39,8 +39,6 @@ export const faultWords = {
   'report.no-fault': 'no fault',
   'report.none-understood': 'Nothing was understood yet.',
   'report.unread-units': 'Named without a code and without “no fault”, so not counted as read: {units}.',
-  'report.not-kept':
-    'Only this list is kept, not the report itself: a report may hold more about the customer than the job needs.',
   'report.other': 'Take another report',
   'report.wording': 'the report says: {words}',
 

@@ -24,11 +24,10 @@ export const handoverWords = {
   'retention.title': 'What is deleted when',
   'retention.again': 'Set other periods',
   'retention.law':
-    'These periods are common practice, not law. Check your local law and change what it says otherwise.',
+    'These periods come from the rules named here. Check your local law and change what it says otherwise.',
   'retention.class': '{name}: days kept',
   'retention.days': '{days, plural, one {# day} other {# days}}',
-  'retention.pack': 'neutral default',
-  'retention.source': 'common practice, check your law',
+  'retention.changed': 'changed for this job',
   'seal.title': 'Document',
   'seal.open': '{count, plural, one {One thing is} other {# things are}} still open:',
   'seal.anyway': 'Seal anyway. The document then says what was open.',

@@ -72,11 +72,11 @@ export const shellWords = {
   'device.language': 'Language of this bench',
   'device.language.hint': 'What the customer receives is written in the language set with each job.',
   'device.light': 'Light',
-  'device.light.hint': 'Sun is black on white with heavy edges, for reading outdoors.',
+  'device.light.hint': 'High contrast is black on white with heavy edges, for sun and for weak eyes.',
   'theme.auto': 'As the device',
   'theme.light': 'Light',
   'theme.dark': 'Dark',
-  'theme.sun': 'Sun',
+  'theme.sun': 'High contrast',
   'device.sending': 'Saved and sent',
   'device.kept': 'Kept here',
   'device.key':

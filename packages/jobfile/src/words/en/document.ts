@@ -179,7 +179,8 @@ export const documentWords = {
     'Run "shearline verify" with this file. It needs no network and no account. It says "proven", or names the fact or the page that was changed.',
   'doc.verify-compare':
     'Then compare the fingerprint below with one that you got from the firm by another way. Only that ties this document to the firm.',
-  'doc.verify-print': 'A print on paper proves nothing by itself: keep the file.',
+  'doc.verify-print':
+    'A print on paper proves nothing by itself: keep the file. The square code on this page repeats the SHA-256 of the record and the fingerprint of the key, so that a print can be matched with its file.',
   'doc.verify-character':
     'A character that the fonts of this document lack is printed as \uFFFD. The attached record holds it.',
   'doc.verify-record': 'SHA-256 of the record',

@@ -36,6 +36,9 @@ export const needWords = {
   'need.document-not-matched': '{document} does not match the person or the car',
   'need.work-refused': 'The work was refused: {reason}',
   'need.work-held': 'The work is on hold: {reason}',
+  'need.policy-question-open': 'Not answered: {what}',
+  'need.policy-answer-no': 'Answered no, without a reason: {what}',
+  'need.site-question-open': 'Not answered: {what}',
   'need.consent-absent-keys':
     'The customer has not signed that {count, plural, =0 {absent keys} one {the absent key} other {the # absent keys}} may stop starting the car',
   'need.consent-no-check-before': 'The customer has not signed that nothing could be checked before the work',
@@ -94,6 +97,9 @@ export const nextWords = {
   'next.document-not-matched': 'Settle why {document} does not match',
   'next.work-refused': 'Close the job, or release the work with a reason',
   'next.work-held': 'Settle what holds the work: {reason}',
+  'next.policy-question-open': 'Answer: {what}',
+  'next.policy-answer-no': 'Say why not, or mend it: {what}',
+  'next.site-question-open': 'Answer: {what}',
   'next.consent-absent-keys':
     'Let the customer sign, by name, that {count, plural, =0 {absent keys} one {the absent key} other {the # absent keys}} may stop starting the car',
   'next.consent-no-check-before': 'Let the customer sign that nothing can be checked before the work',
@@ -143,5 +149,7 @@ export const nextWords = {
   'next.changed-since-seal': 'Seal the handover document again',
   'next.chain-broken': 'Fetch the facts again from the device that wrote them',
   'next.seal-the-document': 'Seal the handover document',
+  'next.note-the-blank': 'Say what became of the blank',
+  'next.nothing-left': 'Close the job: nothing is left to do',
   'next.hand-over': 'Hand over the keys and the document',
 } as const satisfies Record<`next.${NextCode}`, string>

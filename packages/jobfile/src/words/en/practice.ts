@@ -11,13 +11,17 @@ export const practiceWords = {
     'A cold morning, a weak battery, no backup. The list is rewritten with each key. Get them home.',
   'practice.erased-and-cut': 'The list is erased, then the link goes',
   'practice.erased-and-cut.story':
-    'The car forgets every key the moment the session opens. A proven backup of the list is at hand, and one remote has a flat cell.',
+    'The car opens a session only with a working key, and forgets every key at that moment. A proven backup of the list is at hand, and one remote has a flat cell.',
   'practice.clone-on-the-ring': 'Two keys that are one',
   'practice.clone-on-the-ring.story':
     'The car wants two different working keys before it takes a third. Two keys hang on the ring; one of them is a clone.',
   'practice.list-is-full': 'The list is full',
   'practice.list-is-full.story':
     'Four places, four keys stored, two of them lost long ago. The car drops the oldest without a word when it takes another.',
+
+  'practice.misread-code': 'The code was misread',
+  'practice.misread-code.story':
+    'The session opens only with a code, and somebody took a 1 for a 7. Each wrong try costs twenty minutes. The battery is not the best.',
 
   'practice.did.supply-on': 'Supply set to {amperes} A: {volts} V.',
   'practice.did.scanned':
@@ -26,6 +30,14 @@ export const practiceWords = {
   'practice.did.cycled': 'Ignition off and on again.',
   'practice.did.session-opened': 'The session is open.',
   'practice.did.session-refused': 'The car does not open the session.',
+  'practice.did.session-wants-code': 'The car wants the code first.',
+  'practice.did.code-accepted': 'The car takes the code.',
+  'practice.did.code-refused':
+    'The car refuses the code{minutes, plural, =0 {.} one { and takes no other for # minute.} other { and takes no other for # minutes.}}',
+  'practice.did.code-wait':
+    'The car still waits: it takes a code in {minutes, plural, one {# minute} other {# minutes}}.',
+  'practice.did.code-not-wanted': 'This car asks for no code.',
+  'practice.did.stopped': 'The session was stopped.',
   'practice.did.no-session': 'No session is open.',
   'practice.did.session-closed':
     'The session is closed; {stored, plural, one {# key is stored} other {# keys are stored}}.',

@@ -1,0 +1,47 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { invoiceWords as english } from '../en/invoice.ts'
+
+/** الفاتورة الإلكترونية التي تدخل الوثيقة المختومة. */
+export const invoiceWords: SameCodes<typeof english> = {
+  'fact.invoice-issued': 'الفاتورة {number} بمبلغ {amount}',
+  'invoice.title': 'الفاتورة في الوثيقة',
+  'invoice.none': 'لا شيء. يمكن للوثيقة أن تحمل فاتورة إلكترونية (EN 16931) إن أردت.',
+  'invoice.add': 'وضع فاتورة فيها',
+  'invoice.again': 'إصدار فاتورة أخرى',
+  'invoice.needs-price': 'اتفق على السعر أولًا: بنود الفاتورة هي بنود السعر.',
+  'invoice.is': 'الرقم {number}، {issued}، إلى {buyer}',
+  'invoice.net': 'بلا ضريبة',
+  'invoice.tax': 'الضريبة',
+  'invoice.due': 'المستحق',
+  'invoice.number': 'رقم الفاتورة',
+  'invoice.issued': 'يوم الإصدار (سنة-شهر-يوم)',
+  'invoice.due-day': 'تُدفع حتى (سنة-شهر-يوم)',
+  'invoice.terms': 'شروط الدفع',
+  'invoice.terms.usual': 'دُفعت في الحال|خلال 14 يومًا',
+  'invoice.seller': 'منشأتك (تُحفظ على هذا الجهاز)',
+  'invoice.buyer': 'العميل',
+  'invoice.name': 'الاسم',
+  'invoice.street': 'الشارع والرقم',
+  'invoice.post-code': 'الرمز البريدي',
+  'invoice.city': 'المدينة',
+  'invoice.country': 'البلد، حرفان',
+  'invoice.vat': 'رقم ضريبة القيمة المضافة، مع حرفي البلد',
+  'invoice.tax-number': 'الرقم الضريبي المحلي',
+  'invoice.register': 'الرقم في سجل الشركات',
+  'invoice.category': 'نوع الضريبة',
+  'invoice.category.S': 'النسبة المعتادة',
+  'invoice.category.Z': 'نسبة صفرية',
+  'invoice.category.E': 'معفى',
+  'invoice.category.AE': 'العميل مدين بالضريبة',
+  'invoice.category.O': 'خارج الضريبة',
+  'invoice.rate': 'النسبة بالمئة',
+  'invoice.reason': 'لماذا لا تُحتسب ضريبة',
+  'invoice.includes': 'السعر المتفق عليه',
+  'invoice.includes.yes': 'يشمل الضريبة',
+  'invoice.includes.no': 'بلا ضريبة',
+  'invoice.broken':
+    '{count, plural, zero {لا قاعدة} one {قاعدة واحدة} two {قاعدتان} few {# قواعد} many {# قاعدة} other {# قاعدة}} من المعيار {count, plural, zero {مخالَفة} one {غير مستوفاة} two {غير مستوفاتين} few {غير مستوفاة} many {غير مستوفاة} other {غير مستوفاة}}:',
+  'invoice.rule': '{rule}، {where}: {what}',
+  'invoice.law':
+    'أي ضريبة تنطبق، وما يجب أن تذكره الفاتورة، وكم تُحفظ، يقرره قانونك المحلي: اسأل من يمسك دفاترك.',
+}

@@ -1,0 +1,107 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { shellWords as english } from '../en/shell.ts'
+
+/** رأس الصفحة ولوحة المهام والمهمة الجديدة وهذا الجهاز وما قد يتعثر. */
+export const shellWords: SameCodes<typeof english> = {
+  'app.name': 'Shearline',
+  'app.device': 'الجهاز',
+  'app.skip': 'الانتقال إلى محتوى الصفحة',
+  'app.loading': 'لحظة واحدة ...',
+  'title.board': 'المهام · Shearline',
+  'title.new': 'مهمة جديدة · Shearline',
+  'title.job': 'مهمة · Shearline',
+  'title.device': 'هذا الجهاز · Shearline',
+  yes: 'نعم',
+  no: 'لا',
+  cancel: 'إلغاء',
+  close: 'إغلاق',
+  record: 'تسجيل',
+  reason: 'السبب',
+  'reason.writing': 'السبب كتابةً',
+  'amount.more': 'زيادة',
+  'amount.less': 'إنقاص',
+  'amount.unit': '{label} ({unit})',
+  'names.add': 'إضافة',
+  'names.remove': 'حذف {name}',
+  'saved.here': 'محفوظ هنا',
+  'saved.sent': 'أُرسل',
+
+  'sending.sent': 'محفوظ، وأُرسل كله',
+  'sending.sending': 'محفوظ، يُرسل الآن {count}',
+  'sending.waiting': 'محفوظ، بقي للإرسال {count}',
+  'sending.refused': 'محفوظ، ولم يُقبل',
+  'sending.full.sent': 'كل ما على هذا الجهاز موجود على الخادم أيضًا.',
+  'sending.full.sending':
+    'كل شيء محفوظ على هذا الجهاز. يُرسل الآن: {facts, plural, zero {لا قيود} one {قيد واحد} two {قيدان} few {# قيود} many {# قيدًا} other {# قيد}}{blobs, plural, =0 {} zero {} one { وتسجيل واحد} two { وتسجيلان} few { و# تسجيلات} many { و# تسجيلًا} other { و# تسجيل}}.',
+  'sending.full.waiting':
+    'كل شيء محفوظ على هذا الجهاز. بقي للإرسال: {facts, plural, zero {لا قيود} one {قيد واحد} two {قيدان} few {# قيود} many {# قيدًا} other {# قيد}}{blobs, plural, =0 {} zero {} one { وتسجيل واحد} two { وتسجيلان} few { و# تسجيلات} many { و# تسجيلًا} other { و# تسجيل}}. تعيد المنصة المحاولة من تلقاء نفسها، حتى بعد إعادة التشغيل.',
+  'sending.full.refused':
+    'كل شيء محفوظ على هذا الجهاز ويبقى فيه. لم يقبل الخادم: {facts, plural, zero {لا قيود} one {قيدًا واحدًا} two {قيدين} few {# قيود} many {# قيدًا} other {# قيد}}{blobs, plural, =0 {} zero {} one { وتسجيلًا واحدًا} two { وتسجيلين} few { و# تسجيلات} many { و# تسجيلًا} other { و# تسجيل}}.',
+  'sending.refusal': '{what} ({code})',
+  'sending.try': 'محاولة الإرسال الآن',
+
+  'board.day':
+    '{open, plural, =0 {لا مهمة مفتوحة} zero {لا مهمة مفتوحة} one {مهمة واحدة مفتوحة} two {مهمتان مفتوحتان} few {# مهام مفتوحة} many {# مهمة مفتوحة} other {# مهمة مفتوحة}}{ready, plural, =0 {} zero {} one {، واحدة على الخط} two {، اثنتان على الخط} few {، # على الخط} many {، # على الخط} other {، # على الخط}}',
+  'board.new': 'مهمة جديدة',
+  'board.earlier': 'أيام سابقة',
+  'board.invented': 'مُختلَقة',
+  'board.where': '{place} · {when}',
+  'board.empty.title': 'لا مهام بعد',
+  'board.empty.what':
+    'افتح مهمة عند ورود المكالمة. تظهر كل مهمة هنا على هيئة أسطوانة قفلها، مع الخطوة الواحدة التالية.',
+  'board.empty.call': 'مهمة جديدة: أي سيارة، وأين، ولمن.',
+  'board.empty.arrive': 'عند السيارة: اقرأ رقم VIN، وسمِّ كل مفتاح، وافحص قبل أن يُمس شيء.',
+  'board.empty.seal': 'حين تقف الدبابيس السبعة على الخط: اختم الوثيقة وسلِّم.',
+
+  'new.title': 'مهمة جديدة',
+  'new.name': 'اسم المهمة',
+  'new.name.hint': 'كي تجدها لاحقًا: «شاحنة صغيرة، مفتاح مفقود».',
+  'new.vehicle': 'السيارة كما يصفها العميل',
+  'new.vehicle.hint': 'يكفي النوع واللون. رقم VIN يحسم لاحقًا.',
+  'new.place': 'مكان وقوفها',
+  'new.place.hint': 'تُعرض أوقات هذه المهمة بتوقيت {zone}، وهو توقيت هذا الجهاز.',
+  'new.work': 'المطلوب',
+  'new.customer': 'صاحب الطلب',
+  'new.language': 'لغة العميل',
+  'new.language.hint': 'تُكتب بها أوراق الموافقة ووثيقة التسليم.',
+  'new.open': 'فتح المهمة',
+
+  'device.title': 'هذا الجهاز',
+  'device.by': 'اسمك',
+  'device.by.hint': 'يظهر في السجل بجانب كل ما تكتبه.',
+  'device.name': 'اسم هذا الجهاز',
+  'device.name.hint': 'ما يقرؤه الآخرون: «الجهاز اللوحي في الشاحنة 2».',
+  'device.keep': 'حفظ',
+  'device.language': 'لغة هذه المنصة',
+  'device.language.hint': 'ما يتسلّمه العميل يُكتب باللغة المحددة في كل مهمة.',
+  'device.light': 'الإضاءة',
+  'device.light.hint': 'وضع الشمس أسود على أبيض بحواف ثقيلة، للقراءة في الخارج.',
+  'theme.auto': 'كما في الجهاز',
+  'theme.light': 'فاتح',
+  'theme.dark': 'داكن',
+  'theme.sun': 'شمس',
+  'device.sending': 'المحفوظ والمُرسل',
+  'device.kept': 'المحفوظ هنا',
+  'device.key': 'يوقّع هذا المتصفح ما يسجله بمفتاح لا يمكن أن يغادره. يعرف الآخرون الجهاز بـ:',
+  'device.facts':
+    '{count, plural, =0 {لم يُسجَّل شيء بهذا الجهاز بعد.} zero {لم يُسجَّل شيء بهذا الجهاز بعد.} one {سُجِّل قيد واحد بهذا الجهاز.} two {سُجِّل قيدان بهذا الجهاز.} few {سُجِّلت # قيود بهذا الجهاز.} many {سُجِّل # قيدًا بهذا الجهاز.} other {سُجِّل # قيد بهذا الجهاز.}}',
+  'device.lasting': 'وعد المتصفح بالاحتفاظ بهذا المخزن.',
+  'device.not-lasting':
+    'قد يتخلص المتصفح من هذا المخزن حين يمتلئ القرص. اطلب منه الاحتفاظ به؛ يوافق غالبًا إذا كثر استعمال المنصة أو ثُبّتت.',
+  'device.ask-lasting': 'طلب الاحتفاظ به من المتصفح',
+
+  'by.title': 'من يعمل؟',
+  'by.go-on': 'متابعة',
+  'by.needed': 'لم يُسجَّل شيء: يحتاج السجل إلى اسم من يعمل.',
+
+  'mishap.title': 'تعثرت هذه الصفحة',
+  'mishap.kept': 'كل ما ظهر محفوظًا ما زال محفوظًا على هذا الجهاز.',
+  'mishap.reload': 'تحميل الصفحة من جديد',
+  'problem.fact': 'لم يُسجَّل، فالقيمة عند «{path}» لا تصلح. {what}',
+  'problem.cannot-sign': 'لا يستطيع هذا المتصفح توقيع السجلات. استعمل إصدارًا حديثًا منه أو متصفحًا آخر.',
+  'problem.refused': '{what} {doNext}',
+  'problem.unreachable':
+    'تعذّر الوصول إلى الخادم الآن. كل ما سُجِّل يبقى محفوظًا هنا؛ أعد المحاولة حين يتوفر اتصال.',
+  'problem.full': 'هذا الجهاز ممتلئ، فلم يُسجَّل شيء. أفرغ بعض المساحة ثم سجّل من جديد.',
+  'problem.other': 'لم ينجح ذلك: {what}',
+}

@@ -1,0 +1,38 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { signingWords as english } from '../en/signing.ts'
+
+/** التوقيع باليد أو بالاسم: ماذا يُوقَّع، ومن يوقّع، وما آل إليه. */
+export const signingWords: SameCodes<typeof english> = {
+  'sign.consent': 'دع العميل يوقّع هذا',
+  'sign.handover': 'دع العميل يوقّع على التسليم',
+  'sign.again': 'التوقيع مرة أخرى',
+  'sign.again.reason': 'وُقّع مرة أخرى.',
+  'sign.title.consent': 'موافقة',
+  'sign.title.handover': 'تسليم',
+  'sign.received': 'تسلّم العميل',
+  'sign.received.why': 'وقّع قبل ختم الوثيقة: عندئذ يقف التوقيع تحت الختم.',
+  'sign.shown': 'ما يُوقَّع',
+  'sign.signer': 'من يوقّع',
+  'sign.signer.hint': 'الاسم الكامل لمن يوقّع الآن.',
+  'sign.how': 'كيف',
+  'sign.how.drawn': 'باليد',
+  'sign.how.typed': 'بكتابة الاسم',
+  'sign.pad.empty': 'موضع التوقيع. لم يُرسم شيء بعد. يمكن كتابة الاسم بدلًا من ذلك.',
+  'sign.pad.drawn': 'موضع التوقيع. رُسم توقيع.',
+  'sign.clear': 'مسحه',
+  'sign.not-drawn': 'لم يُوقَّع شيء بعد: ارسم التوقيع أعلاه، أو اختر كتابة الاسم.',
+  'sign.do': 'قرأت هذا وأوقّعه',
+  'sign.do.typed': 'قرأت هذا وأوقّعه باسمي',
+  'sign.file': 'توقيع',
+  'sign.by': '{how, select, typed {وقّع {signer} بكتابة الاسم، {when}.} other {وقّع {signer} باليد، {when}.}}',
+  'sign.picture': 'توقيع {signer}',
+  'sign.words': 'الكلمات التي وُقّعت',
+  'sign.words.same': 'الكلمات التي وُقّعت هي كلمات السجل الآن.',
+  'sign.words.older': 'تغيّر السجل منذ ذلك: ليست هذه هي الكلمات التي وُقّعت.',
+  'sign.words.broken': 'الكلمات المحفوظة لا توافق البصمة المسجلة: لا تعتمد على هذا التوقيع.',
+  'sign.deleted': 'حُذف الرسم {when} لأن مدته انتهت.',
+  'sign.reading': 'يُفتح التوقيع …',
+  'sign.no-connection': 'الرسم ليس على هذا الجهاز، ولا يمكن بلوغ الخادم الآن.',
+  'sign.not-there': 'الرسم ليس على الخادم بعد. يصل حين يرسله الجهاز الذي أخذه.',
+  'sign.damaged': 'البايتات المحفوظة لا توافق السجل، لذا لا تُعرض.',
+}

@@ -1,0 +1,46 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { teachingWords as english } from '../en/teaching.ts'
+
+/** التغذية والنسخة الاحتياطية والمفتاح الخام. */
+export const teachingWords: SameCodes<typeof english> = {
+  'plan.power.set': '{volts} ({source})، {battery}.',
+  'plan.floor': 'الحد الأدنى',
+  'plan.floor.hint': 'دونه تكون الجلسة في خطر. رقم الصانع مقدَّم.',
+  'plan.floor.source': 'من أين جاء الرقم',
+  'plan.floor.usual': 'ممارسة شائعة',
+  'plan.battery': 'بطارية السيارة',
+
+  'backup.title': 'نسخة احتياطية لبيانات مانع التشغيل',
+  'backup.again': 'قراءة مرة أخرى',
+  'backup.way': 'هل توجد نسخة احتياطية؟',
+  'backup.way.seal': 'قراءة مرتين وختمها',
+  'backup.way.reads': 'قراءة مرتين، البصمات فقط',
+  'backup.way.none': 'لا شيء',
+  'backup.stays': 'تبقى الملفات حيث هي. لا تُسجَّل إلا بصماتها.',
+  'backup.what': 'ما قُرئ',
+  'backup.what.hint': 'الوحدة ونوع الذاكرة، بكلماتك.',
+  'backup.first': 'القراءة الأولى (SHA-256)',
+  'backup.second': 'القراءة الثانية (SHA-256)',
+  'backup.same': 'القراءتان متطابقتان.',
+  'backup.differ': 'القراءتان مختلفتان. أعد القراءة حتى تتفق اثنتان.',
+  'backup.because': 'لماذا لا توجد',
+  'hash.pick': 'حساب بصمة ملف من هذا الجهاز',
+  'hash.pick-named': '{label}: حساب بصمة ملف من هذا الجهاز',
+  'hash.working': 'حساب بصمة {name} ...',
+  'hash.done': 'حُسبت بصمة {name}؛ يبقى الملف حيث هو.',
+  'hash.form': '64 خانة من 0-9 ومن a إلى f',
+
+  'blank.title': 'المفتاح الخام للمفتاح الجديد',
+  'blank.again': 'اختيار مفتاح خام آخر',
+  'blank.item': 'المفتاح الخام',
+  'blank.item.hint': 'رقم مخزونك أو وصفك.',
+  'blank.carrier': 'تردد الحامل',
+  'blank.transponder': 'الشريحة',
+  'blank.transponder.hint': 'العائلة، كما هي مطبوعة.',
+  'blank.profile': 'مقطع النصل',
+  'blank.fits': 'هل قورن بالسيارة ومفتاحها الحاضر؟',
+  'blank.fits.hint': 'في سيارات كثيرة يُستهلك المفتاح الخام الخاطئ نهائيًا: قارن قبل أن يُعرَّف.',
+  'blank.fits.yes': 'قورن، يناسب',
+  'blank.fits.no': 'قورن، لا يناسب',
+  'blank.fits.open': 'لم يُقارن بعد',
+}

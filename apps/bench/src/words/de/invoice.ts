@@ -1,0 +1,47 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { invoiceWords as english } from '../en/invoice.ts'
+
+/** German: The electronic invoice that goes into the sealed document. */
+export const invoiceWords: SameCodes<typeof english> = {
+  'fact.invoice-issued': 'Rechnung {number} über {amount}',
+  'invoice.title': 'Rechnung im Dokument',
+  'invoice.none': 'Keine. Das Dokument kann auf Wunsch eine elektronische Rechnung (EN 16931) enthalten.',
+  'invoice.add': 'Rechnung aufnehmen',
+  'invoice.again': 'Andere Rechnung ausstellen',
+  'invoice.needs-price': 'Zuerst den Preis vereinbaren: Die Zeilen der Rechnung sind die des Preises.',
+  'invoice.is': 'Nummer {number}, {issued}, an {buyer}',
+  'invoice.net': 'Ohne Steuer',
+  'invoice.tax': 'Steuer',
+  'invoice.due': 'Zu zahlen',
+  'invoice.number': 'Rechnungsnummer',
+  'invoice.issued': 'Tag der Ausstellung (Jahr-Monat-Tag)',
+  'invoice.due-day': 'Zahlbar bis (Jahr-Monat-Tag)',
+  'invoice.terms': 'Zahlungsbedingungen',
+  'invoice.terms.usual': 'Sofort bezahlt|Innerhalb von 14 Tagen',
+  'invoice.seller': 'Ihre Firma (auf diesem Gerät aufbewahrt)',
+  'invoice.buyer': 'Die Kundschaft',
+  'invoice.name': 'Name',
+  'invoice.street': 'Straße und Hausnummer',
+  'invoice.post-code': 'Postleitzahl',
+  'invoice.city': 'Ort',
+  'invoice.country': 'Land, zwei Buchstaben',
+  'invoice.vat': 'Umsatzsteuer-Identifikationsnummer, mit den zwei Buchstaben des Landes',
+  'invoice.tax-number': 'Örtliche Steuernummer',
+  'invoice.register': 'Nummer im Handelsregister',
+  'invoice.category': 'Art der Steuer',
+  'invoice.category.S': 'Üblicher Satz',
+  'invoice.category.Z': 'Nullsatz',
+  'invoice.category.E': 'Befreit',
+  'invoice.category.AE': 'Die Kundschaft schuldet die Steuer',
+  'invoice.category.O': 'Nicht steuerbar',
+  'invoice.rate': 'Satz in Prozent',
+  'invoice.reason': 'Warum keine Steuer berechnet wird',
+  'invoice.includes': 'Der vereinbarte Preis',
+  'invoice.includes.yes': 'enthält die Steuer',
+  'invoice.includes.no': 'ist ohne die Steuer',
+  'invoice.broken':
+    '{count, plural, one {Eine Regel} other {# Regeln}} der Norm {count, plural, one {ist} other {sind}} nicht eingehalten:',
+  'invoice.rule': '{rule}, {where}: {what}',
+  'invoice.law':
+    'Welche Steuer gilt, was eine Rechnung sagen muss und wie lange sie aufbewahrt wird, bestimmt Ihr örtliches Recht: Fragen Sie, wer Ihre Bücher führt.',
+}

@@ -1,0 +1,51 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { practiceWords as english } from '../en/practice.ts'
+
+/** German: Practice: exercises at the simulated car, kept apart from every job. */
+export const practiceWords: SameCodes<typeof english> = {
+  'title.practice': 'Üben · Shearline',
+  'practice.link': 'Üben',
+  'practice.banner': 'Übung.',
+  'practice.banner.what':
+    'Das Fahrzeug ist simuliert. Nichts hier kommt in einen Auftrag oder verlässt diese Seite.',
+  'practice.title': 'Am simulierten Fahrzeug üben',
+  'practice.choose':
+    'Eine Aufgabe wählen. Sie arbeiten mit derselben Führung wie in einem Auftrag; das Fahrzeug antwortet, wie eines seiner Art es täte. Am Ende gibt es Punkte, und warum welche verloren gingen.',
+  'practice.place': 'Übungshof',
+  'practice.vehicle': 'Übungsfahrzeug',
+  'practice.by': 'Übung',
+  'practice.rule-source': 'von der Aufgabe vorgegeben',
+  'practice.floor-source': 'übliche Praxis',
+  'practice.backup': 'Schlüsselliste',
+  'practice.at-the-car': 'Am Fahrzeug',
+  'practice.guide': 'Führung durch die Sitzung',
+  'practice.rehearse': 'Zuerst durchspielen',
+  'practice.meter': 'Das Messgerät an der Batterie zeigt {volts}.',
+  'practice.scan': 'Alle Steuergeräte scannen',
+  'practice.supply': '{amperes} A anschließen',
+  'practice.code': 'Code eingeben',
+  'practice.restore': 'Datensicherung zurückspielen',
+  'practice.wait': '{minutes} min vergehen lassen',
+  'practice.start': 'Starten',
+  'practice.start.named': 'Mit Schlüssel {key} zu starten versuchen',
+  'practice.buttons': 'Tasten',
+  'practice.buttons.named': 'Die Tasten von Schlüssel {key} probieren',
+  'practice.cell': 'Neue Knopfzelle',
+  'practice.cell.named': 'Neue Knopfzelle in Schlüssel {key} einsetzen',
+  'practice.fetch': 'Diesen Schlüssel holen',
+  'practice.fetch.named': 'Schlüssel {key} holen',
+  'practice.happened': 'Was das Fahrzeug tat',
+  'practice.nothing-yet': 'Noch nichts.',
+  'practice.otherwise': 'Das Fahrzeug sagt etwas anderes. {what}',
+  'practice.finish': 'Beenden und die Punkte sehen',
+  'practice.score': 'Punkte',
+  'practice.points': '{points} von 100 Punkten',
+  'practice.passed': 'Bestanden.',
+  'practice.not-passed': 'Noch nicht bestanden; es braucht 80.',
+  'practice.nothing-lost': 'Nichts ging verloren.',
+  'practice.took':
+    'Es dauerte {minutes, plural, one {# Minute} other {# Minuten}}. Tiefste Spannung {volts}. Schlüssel, die das Fahrzeug am Ende starten: {keys}.',
+  'practice.no-key': 'keiner',
+  'practice.again': 'Noch einmal',
+  'practice.other': 'Alle Aufgaben',
+}

@@ -1,0 +1,20 @@
+/** Many scans in one picture, and a report that was shared to the bench. */
+export const manyScansWords = {
+  'faults.columns': 'Columns',
+  'faults.columns.moments': '{count, plural, one {# moment} other {# moments}}',
+  'faults.columns.scans': '{count, plural, one {the scan} other {each of # scans}}',
+  'faults.scan-head': '{phase}, {day} {time}',
+  'faults.filter.changed': 'Changed ({count, number})',
+
+  'report.was-kept': 'What was kept',
+  'title.shared': 'Shared report · Shearline',
+  'shared.title': 'A report was shared',
+  'shared.which': 'Which job is it for? Nothing is kept before you have looked at what was understood.',
+  'shared.none': 'Nothing is waiting here.',
+  'shared.text': 'shared text',
+  'shared.discard': 'Discard {name}',
+  'shared.no-job': 'There is no job yet. Open one, then share again or come back to this page.',
+  'shared.waiting': 'A report was shared to this job: {name}.',
+  'shared.read': 'Read it now',
+  'shared.failed': 'The report could not be taken over: {why}',
+} as const

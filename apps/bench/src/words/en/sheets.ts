@@ -1,0 +1,25 @@
+/** Sheets beside the handover document, and the row of a register. */
+export const sheetWords = {
+  'sheets.title': 'Sheets',
+  'sheets.show': 'Consents, notes and statements to hand out',
+  'sheets.looking': 'Looking at what is on record ...',
+  'sheets.about': 'Each is made on this device from what is on record, without a connection.',
+  'sheets.language': 'Language of whoever reads it',
+  'sheets.make': 'Make',
+  'sheets.make-named': 'Make: {sheet}',
+  'sheets.busy': 'Making the sheet ...',
+  'sheets.others': 'Sheets the record holds nothing for',
+  'sheets.open': 'Open',
+  'sheets.open-named': 'Open: {sheet}',
+  'sheets.save': 'Save',
+  'sheets.save-named': 'Save: {sheet}',
+  'sheets.message': 'As a message',
+  'sheets.copy': 'Copy the message',
+  'sheets.copied': 'Copied. Put it into a message to the customer.',
+  'sheets.not-copied': 'This browser does not let it be copied. Mark the words and copy them by hand.',
+  'sheets.register': 'Row for a register',
+  'sheets.register-about':
+    'What a register of key work can hold of this job. Which fields a scheme wants is a pack that the office chooses.',
+  'sheets.register-csv': 'As a table (CSV)',
+  'sheets.register-json': 'As data (JSON)',
+} as const satisfies Record<`sheets.${string}`, string>

@@ -1,0 +1,47 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { invoiceWords as english } from '../en/invoice.ts'
+
+/** The electronic invoice that goes into the sealed document. */
+export const invoiceWords: SameCodes<typeof english> = {
+  'fact.invoice-issued': 'Factura {number} por {amount}',
+  'invoice.title': 'Factura en el documento',
+  'invoice.none': 'Ninguna. El documento puede llevar una factura electrónica (EN 16931) si se desea.',
+  'invoice.add': 'Incluir una factura',
+  'invoice.again': 'Expedir otra factura',
+  'invoice.needs-price': 'Acordar antes el precio: las líneas de la factura son las del precio.',
+  'invoice.is': 'Número {number}, {issued}, a {buyer}',
+  'invoice.net': 'Sin impuesto',
+  'invoice.tax': 'Impuesto',
+  'invoice.due': 'Por pagar',
+  'invoice.number': 'Número de la factura',
+  'invoice.issued': 'Día de expedición (año-mes-día)',
+  'invoice.due-day': 'A pagar hasta el (año-mes-día)',
+  'invoice.terms': 'Condiciones de pago',
+  'invoice.terms.usual': 'Pagado en el acto|A 14 días',
+  'invoice.seller': 'La empresa propia (guardada en este dispositivo)',
+  'invoice.buyer': 'El cliente',
+  'invoice.name': 'Nombre',
+  'invoice.street': 'Calle y número',
+  'invoice.post-code': 'Código postal',
+  'invoice.city': 'Población',
+  'invoice.country': 'País, dos letras',
+  'invoice.vat': 'Número de IVA, con las dos letras del país',
+  'invoice.tax-number': 'Número fiscal local',
+  'invoice.register': 'Número en el registro mercantil',
+  'invoice.category': 'Clase de impuesto',
+  'invoice.category.S': 'Tipo habitual',
+  'invoice.category.Z': 'Tipo cero',
+  'invoice.category.E': 'Exento',
+  'invoice.category.AE': 'El impuesto lo debe el cliente',
+  'invoice.category.O': 'No sujeto al impuesto',
+  'invoice.rate': 'Tipo en tanto por ciento',
+  'invoice.reason': 'Por qué no se cobra impuesto',
+  'invoice.includes': 'El precio acordado',
+  'invoice.includes.yes': 'incluye el impuesto',
+  'invoice.includes.no': 'es sin el impuesto',
+  'invoice.broken':
+    '{count, plural, one {No se cumple una regla de la norma} other {No se cumplen # reglas de la norma}}:',
+  'invoice.rule': '{rule}, {where}: {what}',
+  'invoice.law':
+    'Qué impuesto se aplica, qué debe decir una factura y cuánto tiempo se conserva lo decide la ley local: preguntar a quien lleve la contabilidad.',
+}

@@ -1,0 +1,63 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { handoverWords as english } from '../en/handover.ts'
+
+/** French: Cautions, price, warranty, retention, seal and close. */
+export const handoverWords: SameCodes<typeof english> = {
+  'handover.open': 'Ouvrir le document',
+  'cautions.title': 'Mises en garde pour ce véhicule',
+  'cautions.read': 'lu',
+  'cautions.acknowledge': 'Lu',
+  'cautions.acknowledge-named': 'Lu : {caution}',
+  'price.title': 'Prix',
+  'price.again': 'Convenir d’un autre prix',
+  'price.currency': 'Monnaie',
+  'price.line': 'Ligne {number} : pour quoi',
+  'price.amount': 'Ligne {number} : montant',
+  'price.usual': 'Clé, taillée et apprise',
+  'price.another': 'Une autre ligne',
+  'price.sum': 'Somme',
+  'warranty.title': 'Garantie',
+  'warranty.none': 'Aucune n’est au registre.',
+  'warranty.add': 'Donner une garantie',
+  'warranty.again': 'Donner une autre garantie',
+  'warranty.given': '{months, plural, one {# mois} other {# mois}}. Non couvert : {excludes}.',
+  'warranty.months': 'Mois',
+  'warranty.excludes': 'Non couvert',
+  'warranty.usual': 'pile de la clé|eau|chutes',
+  'retention.title': 'Ce qui est supprimé et quand',
+  'retention.again': 'Fixer d’autres délais',
+  'retention.law':
+    'Ces délais viennent des règles nommées ici. Vérifier le droit local et changer ce qu’il dit autrement.',
+  'retention.class': '{name} : jours de conservation',
+  'retention.days': '{days, plural, one {# jour} other {# jours}}',
+  'retention.changed': 'changé pour cette intervention',
+  'seal.title': 'Document',
+  'seal.open': '{count, plural, one {Un point est encore ouvert} other {# points sont encore ouverts}} :',
+  'seal.anyway': 'Sceller quand même. Le document dira ce qui était ouvert.',
+  'seal.unsent':
+    '{count, plural, one {# fait est enregistré ici et pas encore envoyé} other {# faits sont enregistrés ici et pas encore envoyés}}. Sceller ne demande pas de connexion : le document est fait sur cet appareil et envoyé plus tard.',
+  'seal.busy': 'Création et vérification du document ...',
+  'seal.not-in-line':
+    'Entre-temps, quelque chose a été consigné qui est encore ouvert. Regarder la liste et sceller de nouveau.',
+  'seal.not-proven': 'Le document n’a pas pu être prouvé une fois fait, donc rien n’a été scellé. Réessayer.',
+  'seal.go': 'Sceller le document',
+  'seal.again': 'Sceller de nouveau',
+  'seal.sealed': 'Scellé {day}, {time}, par {by}, sur {count, plural, one {# fait} other {# faits}}.',
+  'seal.changed':
+    '{count, plural, one {# fait a été consigné} other {# faits ont été consignés}} depuis : sceller de nouveau.',
+  'document.here': 'Le document est enregistré sur cet appareil et pas encore envoyé.',
+  'document.sent': 'Le document est enregistré sur cet appareil et envoyé.',
+  'document.save': 'Enregistrer le document dans un fichier',
+  'document.check': 'Le vérifier sur cet appareil',
+  'document.proven':
+    'Vérifié ici : il tient. {facts, plural, one {# fait} other {# faits}}, {signatures, plural, one {# signature} other {# signatures}}, {hashes, plural, one {# empreinte} other {# empreintes}}.',
+  'document.not-proven': 'Il ne tient pas : {what}',
+  'close.blank': 'Ce qu’est devenue l’ébauche',
+  'close.blank.again': 'Une autre ébauche',
+  'close.key': 'Devenue la clé',
+  'close.no-key': 'aucune',
+  'close.outcome': 'Issue',
+  'close.outcome.used': 'utilisée',
+  'close.outcome.spoiled': 'gâchée',
+  'close.outcome.returned': 'remise dans le fourgon',
+}

@@ -1,0 +1,51 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { practiceWords as english } from '../en/practice.ts'
+
+/** French: Practice: exercises at the simulated car, kept apart from every job. */
+export const practiceWords: SameCodes<typeof english> = {
+  'title.practice': 'Entraînement · Shearline',
+  'practice.link': 'Entraînement',
+  'practice.banner': 'Entraînement.',
+  'practice.banner.what':
+    'Le véhicule est simulé. Rien d’ici n’entre dans une intervention ni ne quitte cette page.',
+  'practice.title': 'S’exercer sur un véhicule simulé',
+  'practice.choose':
+    'Choisir un exercice. Vous travaillez avec le même guide que dans une intervention ; le véhicule répond comme le ferait un véhicule de son genre. À la fin il y a des points, et pourquoi certains ont été perdus.',
+  'practice.place': 'cour d’entraînement',
+  'practice.vehicle': 'véhicule d’entraînement',
+  'practice.by': 'entraînement',
+  'practice.rule-source': 'dit par l’exercice',
+  'practice.floor-source': 'pratique courante',
+  'practice.backup': 'liste des clés',
+  'practice.at-the-car': 'Au véhicule',
+  'practice.guide': 'Guide de session',
+  'practice.rehearse': 'Simuler d’abord',
+  'practice.meter': 'L’appareil de mesure à la batterie montre {volts}.',
+  'practice.scan': 'Scanner tous les calculateurs',
+  'practice.supply': 'Brancher {amperes} A',
+  'practice.code': 'Saisir le code',
+  'practice.restore': 'Restaurer la sauvegarde',
+  'practice.wait': 'Laisser passer {minutes} min',
+  'practice.start': 'Démarrer',
+  'practice.start.named': 'Essayer de démarrer avec la clé {key}',
+  'practice.buttons': 'Boutons',
+  'practice.buttons.named': 'Essayer les boutons de la clé {key}',
+  'practice.cell': 'Pile neuve',
+  'practice.cell.named': 'Mettre une pile neuve dans la clé {key}',
+  'practice.fetch': 'Aller chercher cette clé',
+  'practice.fetch.named': 'Aller chercher la clé {key}',
+  'practice.happened': 'Ce que le véhicule a fait',
+  'practice.nothing-yet': 'Rien encore.',
+  'practice.otherwise': 'Le véhicule dit autre chose. {what}',
+  'practice.finish': 'Finir et voir les points',
+  'practice.score': 'Points obtenus',
+  'practice.points': '{points} points sur 100',
+  'practice.passed': 'Réussi.',
+  'practice.not-passed': 'Pas encore réussi ; il en faut 80.',
+  'practice.nothing-lost': 'Rien n’a été perdu.',
+  'practice.took':
+    'Cela a pris {minutes, plural, one {# minute} other {# minutes}}. Tension la plus basse {volts}. Clés qui démarrent le véhicule à la fin : {keys}.',
+  'practice.no-key': 'aucune',
+  'practice.again': 'Encore une fois',
+  'practice.other': 'Tous les exercices',
+}

@@ -1,0 +1,128 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { teachingGuideWords as english } from '../en/teaching-guide.ts'
+
+/** French: The session guide, "it stopped", the way back, the tests after it, and the four numbers. */
+export const teachingGuideWords: SameCodes<typeof english> = {
+  'teach.open': 'Ouvrir la session',
+  'teach.open.again': 'Ouvrir une autre session',
+  'teach.open.record': 'La session est ouverte',
+  'teach.is-closed': 'La session est fermée.',
+  'teach.is-stopped': 'La session n’est pas ouverte.',
+  'teach.rehearsed':
+    'Ordre simulé : {order}. Alimentation de soutien branchée, clés non concernées loin du véhicule.',
+  'teach.not-rehearsed':
+    'La simulation n’a pas été lue. N’ouvrir la session que si vous savez ce qui vaut quand elle s’arrête.',
+  'teach.key': 'Présenter la clé {key} au véhicule',
+  'teach.key.record': 'La clé {key} est prise',
+  'teach.taught': 'La clé {key} est apprise',
+  'teach.count': 'Compte que montre le véhicule',
+  'teach.count.hint': 'Laisser vide s’il n’en montre pas.',
+  'teach.not-all': 'Toutes les clés prévues ne sont pas encore apprises.',
+  'teach.close': 'Fermer la session',
+  'teach.close.early': 'La fermer avant que toutes les clés soient apprises',
+  'teach.close.record': 'La session est fermée',
+
+  'guide.title': 'La session, pas à pas',
+  'guide.count': 'Étape {step} sur {of}',
+  'guide.keys': '{count} clés prises sur {of}',
+  'guide.other': 'Cette clé n’est pas sous la main, ou refusée ?',
+  'guide.first': 'La clé {key} d’abord',
+  'guide.say.open':
+    'Dire : « J’ouvre maintenant la liste des clés du véhicule. Merci de ne toucher ni aux portes ni aux autres clés jusqu’à ce que je le dise. »',
+  'guide.say.show':
+    'Dire : « Maintenant la clé {key}. {left, plural, =0 {C’est la dernière.} one {Il en vient encore une après.} other {Il en vient encore # après.}} Merci de garder les autres loin du véhicule. »',
+  'guide.say.close':
+    'Dire : « Toutes les clés sont prises. Je ferme la liste ; vous verrez ensuite chaque clé fonctionner avant de signer. »',
+  'meter.time': 'En session',
+  'meter.supply': 'Tension',
+  'meter.count': 'Le véhicule compte',
+  'meter.none': 'pas lu',
+  'meter.above': 'au-dessus de {floor}',
+  'meter.below': 'sous {floor} !',
+  'meter.no-floor': 'aucun seuil fixé',
+  'meter.ago': 'il y a {time}',
+  'take-back': 'Reprendre',
+
+  'stopped.button': 's’est arrêté',
+  'stopped.title': 'Interrompu après {after}',
+  'stopped.after-opening': 'l’ouverture',
+  'stopped.after-key': 'la clé {key}',
+  'stopped.why': 'Pourquoi c’est fini',
+  'stopped.goes-on': 'Ou autre chose, et la session est encore ouverte',
+  'stopped.leave-out': 'La laisser de côté et continuer, ou réessayer.',
+  'stopped.went-on': 'La session a continué.',
+  'stopped.record': 'Consigner l’interruption',
+  'stopped.record-other': 'Consigner',
+  'stopped.not': 'Ce n’est pas interrompu',
+
+  'mend.title': 'Interrompu après {after}',
+  'mend.why': 'Ce qui l’a interrompu : {why}.',
+  'mend.first': 'Essayer d’abord chaque clé : seul l’essai dit ce que le véhicule accepte maintenant.',
+  'mend.how': 'Comment cela a été réglé',
+  'mend.how.hint': 'Ce que chaque clé a fait, et ce que vous y avez fait.',
+  'recover.by-rule': 'Selon la règle :',
+  'recover.not-known':
+    'La règle ne dit pas ce qu’un arrêt laisse ici. Essayer chaque clé, et dire ci-dessous comment cela a été réglé.',
+  'recover.goal': 'De quoi avez-vous besoin maintenant ?',
+  'recover.none':
+    'Il n’y en a pas avec ce qui est ici. Il faut une autre clé, la sauvegarde ou un autre matériel.',
+  'recover.count': 'Retour, étape {step} sur {of}',
+  'recover.done': 'Fait',
+  'recover.step-done': '(fait)',
+  'recover.failed': 'Cela n’a pas marché',
+  'recover.failed.because': 'Cela n’a pas marché.',
+  'recover.starts': 'Il démarre',
+  'recover.starts-not': 'Il ne démarre pas',
+  'recover.reopen': 'Ouvrir une nouvelle session',
+  'recover.reopen.then': 'Le guide continue alors, clé par clé. Chaque clé est réessayée à la fin.',
+  'recover.try-all': 'Essayer chaque clé',
+  'recover.mended': 'C’est réglé',
+  'recover.how.reopened': 'Après {after} : une nouvelle session a été ouverte comme la règle le demande.',
+  'recover.how.tried': 'Après {after} : le retour a été suivi et chaque clé réessayée.',
+  'recover.otherwise': 'Réglé autrement',
+  'recover.otherwise.more': 'Dire par écrit comment cela a été réglé',
+  'recover.mistake': 'Ce n’était pas interrompu ?',
+  'way.step': 'Retour {place} : {step}',
+
+  'wait.not-begun': 'L’attente n’a pas commencé : {time}.',
+  'wait.left': 'restent sur {time}. Le décompte continue quand cette page est fermée.',
+  'wait.over': 'Le temps est écoulé.',
+  'wait.no-figure': 'depuis ; la durée n’est pas connue',
+  'wait.begin': 'Le contact est mis : compter à partir de maintenant',
+  'wait.begin-again': 'Le contact était coupé : recompter à partir de maintenant',
+  'wait.ignition-on': 'Contact mis, l’attente commence',
+  'wait.ignition.runs': 'Le temps continue de courir contact coupé.',
+  'wait.ignition.pauses': 'Le temps s’arrête tant que le contact est coupé.',
+  'wait.ignition.restarts': 'Le temps repart de zéro si le contact a été coupé.',
+  'wait.ignition.unknown': 'Laisser le contact mis : sinon le temps ne compte peut-être pas.',
+  'code.refused': 'Le code a été refusé',
+  'code.because': 'Le véhicule l’a refusé.',
+  'code.tries': '{count, plural, =0 {Pas encore d’essai faux.} one {# essai faux.} other {# essais faux.}}',
+  'code.most': 'Il fait attendre après {count, plural, one {# essai faux} other {# essais faux}}.',
+  'code.most-unknown':
+    'Après combien il fait attendre n’est pas connu : prendre le prochain comme le dernier.',
+
+  'retest.title': 'Chaque clé de nouveau',
+  'retest.count': 'Chaque clé de nouveau : {done} sur {of}',
+  'retest.why':
+    'La session s’était interrompue. Seul l’essai de chaque clé dit ce que le véhicule accepte maintenant.',
+  'retest.starts': 'démarre',
+  'retest.not': 'ne démarre pas',
+  'retest.starts-named': 'La clé {key} démarre le véhicule',
+  'retest.not-named': 'La clé {key} ne démarre pas le véhicule',
+  'least.title':
+    '{count, plural, one {Cet essai prouve} other {Ces # essais prouvent}} l’intervention ; faits {done}',
+  'least.why':
+    'Le plus petit nombre d’essais qui couvre tout ce que le travail peut avoir dérangé. Les poser dans la grille.',
+  'least.open': 'encore à faire',
+  'tally.title': 'Clés et entrées',
+  'tally.said': 'Annoncées',
+  'tally.bench': 'Sur la table',
+  'tally.before': 'Mémorisées avant',
+  'tally.after': 'Mémorisées après',
+  'tally.identities':
+    '{keys, plural, one {# clé} other {# clés}} sur la table : pour le véhicule, {identities, plural, one {# identité} other {# identités}}.',
+  'tally.unaccounted':
+    '{count, plural, =0 {Chaque entrée d’avant est expliquée.} one {# entrée d’avant n’est aucune clé d’ici.} other {# entrées d’avant ne sont aucune clé d’ici.}}',
+  'tally.expected': 'Attendu après le travail : {count, plural, one {# entrée} other {# entrées}}.',
+}

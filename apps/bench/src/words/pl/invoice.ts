@@ -1,0 +1,47 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { invoiceWords as english } from '../en/invoice.ts'
+
+/** The electronic invoice that goes into the sealed document. */
+export const invoiceWords: SameCodes<typeof english> = {
+  'fact.invoice-issued': 'Faktura {number} na {amount}',
+  'invoice.title': 'Faktura w dokumencie',
+  'invoice.none': 'Brak. Na życzenie dokument może zawierać fakturę elektroniczną (EN 16931).',
+  'invoice.add': 'Dołączyć fakturę',
+  'invoice.again': 'Wystawić kolejną fakturę',
+  'invoice.needs-price': 'Najpierw uzgodnić cenę: pozycje faktury to pozycje ceny.',
+  'invoice.is': 'Numer {number}, {issued}, dla: {buyer}',
+  'invoice.net': 'Bez podatku',
+  'invoice.tax': 'Podatek',
+  'invoice.due': 'Do zapłaty',
+  'invoice.number': 'Numer faktury',
+  'invoice.issued': 'Dzień wystawienia (rok-miesiąc-dzień)',
+  'invoice.due-day': 'Termin płatności (rok-miesiąc-dzień)',
+  'invoice.terms': 'Warunki płatności',
+  'invoice.terms.usual': 'Zapłacono na miejscu|W ciągu 14 dni',
+  'invoice.seller': 'Własna firma (zachowana na tym urządzeniu)',
+  'invoice.buyer': 'Klient',
+  'invoice.name': 'Nazwa',
+  'invoice.street': 'Ulica i numer',
+  'invoice.post-code': 'Kod pocztowy',
+  'invoice.city': 'Miejscowość',
+  'invoice.country': 'Kraj, dwie litery',
+  'invoice.vat': 'Numer VAT, z dwiema literami kraju',
+  'invoice.tax-number': 'Krajowy numer podatkowy',
+  'invoice.register': 'Numer w rejestrze przedsiębiorców',
+  'invoice.category': 'Rodzaj podatku',
+  'invoice.category.S': 'Stawka zwykła',
+  'invoice.category.Z': 'Stawka zerowa',
+  'invoice.category.E': 'Zwolnienie',
+  'invoice.category.AE': 'Podatek rozlicza klient',
+  'invoice.category.O': 'Poza podatkiem',
+  'invoice.rate': 'Stawka w procentach',
+  'invoice.reason': 'Dlaczego podatku się nie nalicza',
+  'invoice.includes': 'Uzgodniona cena',
+  'invoice.includes.yes': 'zawiera podatek',
+  'invoice.includes.no': 'jest bez podatku',
+  'invoice.broken':
+    '{count, plural, one {Jedna reguła normy nie jest zachowana} few {# reguły normy nie są zachowane} many {# reguł normy nie jest zachowanych} other {# reguły normy nie jest zachowane}}:',
+  'invoice.rule': '{rule}, {where}: {what}',
+  'invoice.law':
+    'Jaki podatek obowiązuje, co musi zawierać faktura i jak długo się ją przechowuje, rozstrzyga prawo miejscowe: zapytać osobę prowadzącą księgi.',
+}

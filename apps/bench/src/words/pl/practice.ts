@@ -1,0 +1,51 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { practiceWords as english } from '../en/practice.ts'
+
+/** Practice: exercises at the simulated car, kept apart from every job. */
+export const practiceWords: SameCodes<typeof english> = {
+  'title.practice': 'Ćwiczenia · Shearline',
+  'practice.link': 'Ćwiczenia',
+  'practice.banner': 'Ćwiczenia.',
+  'practice.banner.what':
+    'Auto jest symulowane. Nic stąd nie trafia do zlecenia ani nie opuszcza tej strony.',
+  'practice.title': 'Ćwiczyć na symulowanym aucie',
+  'practice.choose':
+    'Wybrać ćwiczenie. Pracuje się z tym samym przewodnikiem co w zleceniu; auto odpowiada tak, jak odpowiadałoby auto tego rodzaju. Na końcu są punkty i dlaczego niektóre stracono.',
+  'practice.place': 'plac ćwiczeń',
+  'practice.vehicle': 'auto ćwiczebne',
+  'practice.by': 'ćwiczenie',
+  'practice.rule-source': 'podane w ćwiczeniu',
+  'practice.floor-source': 'powszechna praktyka',
+  'practice.backup': 'lista kluczy',
+  'practice.meter': 'Miernik na akumulatorze pokazuje {volts}.',
+  'practice.at-the-car': 'Przy aucie',
+  'practice.guide': 'Przewodnik sesji',
+  'practice.rehearse': 'Najpierw próba',
+  'practice.scan': 'Zeskanować wszystkie sterowniki',
+  'practice.supply': 'Podłączyć {amperes}\u00a0A',
+  'practice.code': 'Wprowadzić kod',
+  'practice.restore': 'Przywrócić kopię zapasową',
+  'practice.wait': 'Odczekać {minutes} min',
+  'practice.start': 'Uruchomić',
+  'practice.start.named': 'Spróbować uruchomić kluczem {key}',
+  'practice.buttons': 'Przyciski',
+  'practice.buttons.named': 'Sprawdzić przyciski klucza {key}',
+  'practice.cell': 'Nowa bateria',
+  'practice.cell.named': 'Włożyć nową baterię do klucza {key}',
+  'practice.fetch': 'Przywieźć ten klucz',
+  'practice.fetch.named': 'Przywieźć klucz {key}',
+  'practice.happened': 'Co zrobiło auto',
+  'practice.nothing-yet': 'Jeszcze nic.',
+  'practice.otherwise': 'Auto mówi co innego. {what}',
+  'practice.finish': 'Zakończyć i zobaczyć punkty',
+  'practice.score': 'Punkty',
+  'practice.points': '{points} na 100 punktów',
+  'practice.passed': 'Zaliczone.',
+  'practice.not-passed': 'Jeszcze niezaliczone; potrzeba 80.',
+  'practice.nothing-lost': 'Niczego nie stracono.',
+  'practice.took':
+    'Zajęło to {minutes, plural, one {# minutę} few {# minuty} many {# minut} other {# minuty}}. Najniższe zasilanie {volts}. Klucze, które na końcu uruchamiają auto: {keys}.',
+  'practice.no-key': 'żaden',
+  'practice.again': 'Jeszcze raz',
+  'practice.other': 'Wszystkie ćwiczenia',
+}

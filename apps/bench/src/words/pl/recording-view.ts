@@ -1,0 +1,186 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { recordingViewWords as english } from '../en/recording-view.ts'
+
+/** Looking into a recording, and the columns of a table. */
+export const recordingViewWords: SameCodes<typeof english> = {
+  'elapsed.seconds': '{seconds} s',
+  'elapsed.milliseconds': '{milliseconds} ms',
+  'where.line': 'wiersz {line, number}',
+  'where.byte': 'bajt {byte, number}',
+
+  'strip.picture':
+    'Komunikaty w czasie: {messages, plural, one {# komunikat} few {# komunikaty} many {# komunikatów} other {# komunikatu}} w {length}',
+  'strip.sessions':
+    '{units, plural, one {sesja otwarta w # sterowniku} few {sesje otwarte w # sterownikach} many {sesje otwarte w # sterownikach} other {sesje otwarte w # sterownika}}',
+  'strip.supply': 'zasilanie {volts}',
+  'supply.range': 'od {low} do {high}',
+  'strip.open': 'Zajrzeć do środka',
+
+  'marks.reset': '{count, plural, one {# restart} few {# restarty} many {# restartów} other {# restartu}}',
+  'marks.cleared':
+    '{count, plural, one {# kasowanie usterek} few {# kasowania usterek} many {# kasowań usterek} other {# kasowania usterek}}',
+  'marks.muted':
+    '{count, plural, one {# raz wyciszony lub bez zapisu usterek} few {# razy wyciszony lub bez zapisu usterek} many {# razy wyciszony lub bez zapisu usterek} other {# raza wyciszony lub bez zapisu usterek}}',
+  'marks.unlocked':
+    '{count, plural, one {# pokonany krok zabezpieczenia} few {# pokonane kroki zabezpieczenia} many {# pokonanych kroków zabezpieczenia} other {# pokonanego kroku zabezpieczenia}}',
+  'marks.written':
+    '{count, plural, one {# zapis danych} few {# zapisy danych} many {# zapisów danych} other {# zapisu danych}}',
+  'marks.routine':
+    '{count, plural, one {# procedura} few {# procedury} many {# procedur} other {# procedury}}',
+
+  'mark.reset': 'Sterownik {unit} zrestartowany: {detail}',
+  'mark.cleared': 'Sterownik {unit} skasował swoje usterki',
+  'mark.muted': 'Sterownik {unit} wyciszony lub bez zapisu usterek przez {seconds}: {detail}',
+  'mark.unlocked': 'Sterownik {unit} przepuścił przez krok zabezpieczenia: {detail}',
+  'mark.written': 'Zapisano w sterowniku {unit}: {detail}',
+  'mark.routine': 'Sterownik {unit} wykonał procedurę: {detail}',
+  'mark.no-message': 'Brak komunikatu przez {seconds}',
+  'mark.session': 'Sterownik {unit} w sesji przez {seconds}: {detail}',
+  'mark.refused':
+    'Sterownik {unit} odmówił {times, plural, =1 {raz} one {# raz} few {# razy} many {# razy} other {# raza}}: {detail}',
+  'mark.supply': 'Sterownik {unit} podał zasilanie {volts}',
+
+  'view.title': 'Wnętrze nagrania {name}',
+  'view.fetching': 'Pobieranie zachowanych komunikatów.',
+  'view.opening': 'Odczyt zachowanych komunikatów',
+  'view.opened-so-far': '{read} z {whole}, komunikaty: {messages}',
+  'view.absent':
+    'To urządzenie nie ma komunikatów tego nagrania, a serwer jest nieosiągalny lub ich nie ma. Otworzą się na urządzeniu, które je zaimportowało.',
+  'view.empty': 'Nie zachowano żadnego komunikatu tego nagrania.',
+  'view.other-bytes':
+    'To, co zachowano, nie jest tym, co wymienia rejestr: skrót jest inny. Nie zostanie pokazane. Zaimportować nagranie ponownie.',
+  'view.failed': 'Nie można odczytać zachowanych komunikatów: {problem}',
+  'view.chart': 'Komunikaty nagrania {name} w czasie',
+  'view.keys':
+    'Plus i minus zmieniają powiększenie, strzałki w lewo i w prawo przesuwają, Home pokazuje całe nagranie. To, co zaznaczone, wymieniono poniżej słowami.',
+  'view.volts': '{volts}\u00a0V',
+  'view.zoom': 'Powiększenie i przesuwanie',
+  'view.earlier': 'Wcześniej',
+  'view.wider': 'Szerzej',
+  'view.closer': 'Bliżej',
+  'view.later': 'Później',
+  'view.whole': 'Całość',
+  'view.shown': 'Widać: od {from} do {to}, komunikaty: {messages}',
+  'view.legend': 'Co pokazuje pasek',
+  'legend.messages': 'komunikaty na {slice}',
+  'legend.refused': 'w tym {count, plural, one {# odmowa} few {# odmowy} many {# odmów} other {# odmowy}}',
+  'legend.gaps':
+    '{count, plural, one {# odcinek 10 s lub dłuższy bez komunikatu} few {# odcinki 10 s lub dłuższe bez komunikatu} many {# odcinków 10 s lub dłuższych bez komunikatu} other {# odcinka 10 s lub dłuższego bez komunikatu}}',
+  'legend.sessions':
+    '{units, plural, one {sesja otwarta w} few {sesje otwarte w # sterownikach:} many {sesje otwarte w # sterownikach:} other {sesje otwarte w # sterownika:}} {names}{more, plural, =0 {} one { i jeszcze #} few { i jeszcze #} many { i jeszcze #} other { i jeszcze #}}',
+  'view.left-out':
+    'Nagranie zawiera {count, plural, one {o # zdarzenie więcej} few {o # zdarzenia więcej} many {o # zdarzeń więcej} other {o # zdarzenia więcej}}, niż zaznaczono. Lista poniżej ma je wszystkie.',
+  'view.marks':
+    '{count, plural, one {# rzecz zaznaczona tutaj, słowami} few {# rzeczy zaznaczone tutaj, słowami} many {# rzeczy zaznaczonych tutaj, słowami} other {# rzeczy zaznaczonej tutaj, słowami}}',
+  'view.no-marks': 'Na tym odcinku nic nie jest zaznaczone.',
+  'view.more-marks':
+    '{count, plural, one {jeszcze #: powiększyć, aby zobaczyć} few {jeszcze #: powiększyć, aby zobaczyć} many {jeszcze #: powiększyć, aby zobaczyć} other {jeszcze #: powiększyć, aby zobaczyć}}.',
+  'view.filter': 'Pokazać',
+  'filter.all': 'Wszystko',
+  'filter.changed': 'Co zmieniło auto',
+  'filter.refused': 'Odmowy',
+  'filter.faults': 'Usterki',
+  'view.search': 'Szukać identyfikatora, usługi lub kodu usterki',
+  'view.count':
+    '{count, plural, =0 {Żaden komunikat nie pasuje} one {# komunikat} few {# komunikaty} many {# komunikatów} other {# komunikatu}}',
+  'view.none':
+    'Żaden komunikat z tego odcinka nie pasuje. Pokazać wszystko, spojrzeć szerzej lub szukać czego innego.',
+  'view.list': 'Komunikaty',
+  'view.coming': 'Chwileczkę ...',
+  'view.too-many':
+    'Na liście: pierwsze {shown, number} z {count, number}. Powiększyć lub wyszukać, aby zobaczyć pozostałe.',
+
+  'kind.asks': 'pyta',
+  'kind.answers': 'odpowiada',
+  'kind.refuses': 'odmawia',
+  'kind.waits': 'odpowie później',
+  'kind.cut': 'niekompletny',
+  'who.answer': 'Sterownik {unit} do testera',
+  'who.answer-to': 'Sterownik {unit} do testera {tester}',
+  'who.one': 'Tester {tester} do sterownika {unit}',
+  'who.many': 'Tester {tester} do sterowników: {count}',
+  'who.nobody': 'Tester {tester}, nikt nie odpowiada',
+  'row.faults':
+    '{count, plural, =0 {brak usterek} one {# usterka} few {# usterki} many {# usterek} other {# usterki}}',
+
+  'details.title': '{service}: {kind}',
+  'details.of': 'Komunikat {number, number} z {count, number} widocznych',
+  'details.before': 'Poprzedni',
+  'details.next': 'Następny',
+  'details.time': 'Czas',
+  'details.time.both': '{elapsed} po pierwszym komunikacie; nagranie podaje {recorded}',
+  'details.who': 'Kto',
+  'details.service': 'Usługa',
+  'protocol.uds': 'UDS, ISO 14229-1',
+  'protocol.obd': 'OBD, SAE J1979',
+  'protocol.kwp': 'KWP2000, ISO 14230-3',
+  'protocol.other': 'własny producenta',
+  'details.refusal': 'Odmowa, ponieważ',
+  'details.refusal.both': '{words} ({code} {name})',
+  'details.sub-function': 'Część usługi',
+  'details.silent': '{name}, bez żądania odpowiedzi',
+  'details.incomplete': 'Niekompletny, ponieważ',
+  'details.did': 'Identyfikator {did}',
+  'details.vin': 'VIN',
+  'details.fault-count': 'Liczba usterek',
+  'details.fault': 'Usterka {code}',
+  'details.fault.status': 'bajty {raw}, stan {status}',
+  'record.data': 'Dane',
+  'record.snapshot': 'Migawka',
+  'record.extended-data': 'Dane rozszerzone',
+  'record.freeze-frame': 'Zamrożona ramka',
+  'record.test-result': 'Wynik testu',
+  'details.monitor.complete': 'test przebiegł do końca',
+  'details.monitor.open': 'test nie przebiegł do końca',
+  'details.problem': 'Nie pasuje',
+  'details.channel': 'Kanał',
+  'details.length': 'Bajty',
+  'details.length.of':
+    '{there, plural, =1 {1} one {{there, number}} few {{there, number}} many {{there, number}} other {{there, number}}} z {whole, number}',
+  'details.where': 'Miejsce w pliku',
+  'details.bytes': 'Wszystkie bajty',
+  'details.blacked-out':
+    'Bajty pokazane jako xx należą do usługi zabezpieczeń. Zaczerniono je, zanim cokolwiek zachowano.',
+
+  'columns.unsure':
+    'Nie da się na pewno stwierdzić, co zawiera która kolumna. Obejrzeć pierwsze wiersze i poprawić błędy.',
+  'columns.change': 'Obejrzeć pierwsze wiersze i poprawić błędy.',
+  'columns.preview': 'Pierwsze wiersze tabeli',
+  'columns.not-used': 'nieużywana',
+  'columns.none': 'żadna kolumna',
+  'columns.column': '{number, number}: {name}',
+  'columns.guessed': 'Domysł: proszę sprawdzić.',
+  'column.time': 'Czas',
+  'column.id': 'Identyfikator',
+  'column.data': 'Dane',
+  'column.length': 'Długość',
+  'column.channel': 'Kanał',
+  'column.extended': 'Długi identyfikator (tak lub nie)',
+  'column.direction': 'Kierunek',
+  'column.remote': 'Ramka zdalna',
+  'column.fd': 'CAN FD',
+  'column.error': 'Ramka błędu',
+  'columns.data-first': 'Dane, pierwsza kolumna',
+  'columns.data-last': 'Dane, ostatnia kolumna',
+  'columns.time-unit': 'Jak zapisano czas',
+  'columns.id-base': 'Jak zapisano identyfikatory',
+  'columns.data-base': 'Jak zapisano dane',
+  'time-unit.s': 'sekundy',
+  'time-unit.ms': 'milisekundy',
+  'time-unit.us': 'mikrosekundy',
+  'time-unit.ns': 'nanosekundy',
+  'time-unit.date': 'data i godzina',
+  'time-unit.clock': 'pora dnia',
+  'base.hex': 'liczby szesnastkowe',
+  'base.dec': 'liczby dziesiętne',
+  'base.sixty-four': 'base64',
+  'columns.more': 'Inne kolumny',
+  'columns.remembered': 'Wybór jest pamiętany na tym urządzeniu dla tabel z tym nagłówkiem.',
+  'columns.lacking.id': 'Wskazać, która kolumna zawiera identyfikator.',
+  'columns.lacking.data': 'Wskazać, która kolumna zawiera dane, lub pierwszą z kilku.',
+  'columns.lacking.data-order': 'Ostatnia kolumna danych musi stać za pierwszą, a może ich być najwyżej 64.',
+  'columns.lacking.twice': 'Kolumna może zawierać tylko jedno: jedną wskazano dwa razy.',
+  'columns.read': 'Odczytać w ten sposób',
+  'columns.again': 'Zmienić kolumny',
+  'columns.as-before': 'Odczytano według kolumn wybranych wcześniej dla tego nagłówka.',
+}

@@ -1,0 +1,46 @@
+import type { SameCodes } from '@shearline/jobfile'
+import type { teachingWords as english } from '../en/teaching.ts'
+
+/** Power, backup and blank. */
+export const teachingWords: SameCodes<typeof english> = {
+  'plan.power.set': '{volts} ({source}), {battery}.',
+  'plan.floor': 'Próg',
+  'plan.floor.hint': 'Poniżej niego sesja jest zagrożona. Pierwszeństwo ma wartość producenta.',
+  'plan.floor.source': 'Skąd pochodzi ta wartość',
+  'plan.floor.usual': 'powszechna praktyka',
+  'plan.battery': 'Akumulator auta',
+
+  'backup.title': 'Kopia zapasowa danych immobilizera',
+  'backup.again': 'Odczytać ponownie',
+  'backup.way': 'Czy jest kopia zapasowa?',
+  'backup.way.seal': 'Odczytać dwa razy, zapieczętować',
+  'backup.way.reads': 'Odczytać dwa razy, tylko skróty',
+  'backup.way.none': 'Nie ma',
+  'backup.stays': 'Pliki zostają tam, gdzie są. Zapisuje się tylko ich skróty.',
+  'backup.what': 'Co odczytano',
+  'backup.what.hint': 'Sterownik i rodzaj pamięci, własnymi słowami.',
+  'backup.first': 'Pierwszy odczyt (SHA-256)',
+  'backup.second': 'Drugi odczyt (SHA-256)',
+  'backup.same': 'Oba odczyty są równe.',
+  'backup.differ': 'Oba odczyty różnią się. Czytać ponownie, aż dwa będą zgodne.',
+  'backup.because': 'Dlaczego jej nie ma',
+  'hash.pick': 'Obliczyć skrót pliku z tego urządzenia',
+  'hash.pick-named': '{label}: obliczyć skrót pliku z tego urządzenia',
+  'hash.working': 'Obliczanie skrótu {name} ...',
+  'hash.done': 'Skrót {name} obliczony; plik zostaje tam, gdzie jest.',
+  'hash.form': '64 znaki 0-9 oraz a-f',
+
+  'blank.title': 'Surówka na nowy klucz',
+  'blank.again': 'Wybrać inną surówkę',
+  'blank.item': 'Surówka',
+  'blank.item.hint': 'Własny numer magazynowy lub opis.',
+  'blank.carrier': 'Częstotliwość nośna',
+  'blank.transponder': 'Rodzaj transpondera',
+  'blank.transponder.hint': 'Rodzina, jak wydrukowano.',
+  'blank.profile': 'Profil grotu',
+  'blank.fits': 'Porównana z autem i jego obecnym kluczem?',
+  'blank.fits.hint': 'W wielu autach zła surówka przepada na zawsze: porównać przed adaptacją.',
+  'blank.fits.yes': 'Porównana, pasuje',
+  'blank.fits.no': 'Porównana, nie pasuje',
+  'blank.fits.open': 'Jeszcze nieporównana',
+}

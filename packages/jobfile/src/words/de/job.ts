@@ -1,0 +1,167 @@
+import type { SameCodes } from '../catalogues.ts'
+import type {
+  needWords as englishNeeds,
+  nextWords as englishNext,
+  tumblerWords as englishTumblers,
+} from '../en/job.ts'
+
+/** German: Tumblers, how they stand, and the chapters of the day. */
+export const tumblerWords: SameCodes<typeof englishTumblers> = {
+  'tumbler.authority': 'Berechtigung',
+  'tumbler.identity': 'Identität',
+  'tumbler.keys': 'Schlüssel',
+  'tumbler.power': 'Spannung',
+  'tumbler.teaching': 'Anlernen',
+  'tumbler.faults': 'Fehler',
+  'tumbler.record': 'Protokoll',
+  'standing.low': 'tief',
+  'standing.in-line': 'auf Linie',
+  'standing.high': 'hoch',
+  'standing.count': '{done} von {of}',
+  'chapter.call': 'Anfrage',
+  'chapter.authority': 'Berechtigung',
+  'chapter.arrival': 'Ankunft',
+  'chapter.plan': 'Planen und durchspielen',
+  'chapter.backup': 'Datensicherung',
+  'chapter.prepare': 'Neuen Schlüssel vorbereiten',
+  'chapter.teach': 'Anlernen',
+  'chapter.prove': 'Nachweis',
+  'chapter.faults': 'Fehler',
+  'chapter.handover': 'Übergabe',
+  'chapter.close': 'Abschluss',
+}
+
+/** German: What a tumbler still wants, said as a state. */
+export const needWords: SameCodes<typeof englishNeeds> = {
+  'need.job-not-opened': 'Der Auftrag ist nicht angelegt',
+  'need.identity-document-missing': 'Kein Ausweisdokument ist gesehen',
+  'need.entitlement-missing': 'Kein Nachweis der Berechtigung ist gesehen',
+  'need.document-not-original': '{document} wurde nicht im Original gesehen',
+  'need.document-not-matched': '{document} passt nicht zu der Person oder dem Fahrzeug',
+  'need.work-refused': 'Die Arbeit wurde abgelehnt: {reason}',
+  'need.work-held': 'Die Arbeit ist zurückgestellt: {reason}',
+  'need.consent-absent-keys':
+    'Die Kundschaft hat nicht unterschrieben, dass {count, plural, =0 {fehlende Schlüssel das Fahrzeug möglicherweise nicht mehr starten} one {der fehlende Schlüssel das Fahrzeug möglicherweise nicht mehr startet} other {die # fehlenden Schlüssel das Fahrzeug möglicherweise nicht mehr starten}}',
+  'need.consent-no-check-before':
+    'Die Kundschaft hat nicht unterschrieben, dass vor der Arbeit nichts geprüft werden konnte',
+  'need.vin-missing': 'Die VIN fehlt',
+  'need.vin-second-source': 'Die zweite Quelle der VIN fehlt',
+  'need.vin-not-well-formed': 'Die Form der VIN ist nicht richtig (Quelle: {source})',
+  'need.vin-sources-disagree': 'Die Quellen der VIN widersprechen sich',
+  'need.blank-not-chosen': 'Kein Rohling ist gewählt',
+  'need.blank-not-compared':
+    'Rohling {item} ist nicht mit dem Fahrzeug und seinem vorhandenen Schlüssel verglichen',
+  'need.blank-does-not-fit': 'Rohling {item} passt nicht',
+  'need.keys-not-asked': 'Niemand hat gefragt, wie viele Schlüssel es gibt',
+  'need.no-key-labelled': 'Kein Schlüssel ist gekennzeichnet',
+  'need.count-before-missing': 'Die Schlüsselzahl des Fahrzeugs vor der Arbeit fehlt',
+  'need.count-after-missing': 'Die Schlüsselzahl des Fahrzeugs nach der Arbeit fehlt',
+  'need.difference-unexplained': 'Nicht erklärt: {difference}',
+  'need.tests-before-open':
+    '{count, plural, =0 {Die Schlüssel sind vor der Arbeit nicht geprüft} one {# Funktion ist vor der Arbeit nicht geprüft} other {# Funktionen sind vor der Arbeit nicht geprüft}}',
+  'need.tests-after-open':
+    '{count, plural, =0 {Die Schlüssel sind nach der Arbeit nicht geprüft} one {# Funktion ist nach der Arbeit nicht geprüft} other {# Funktionen sind nach der Arbeit nicht geprüft}}',
+  'need.function-lost': 'Schlüssel {key}: „{function}“ ging vorher und geht jetzt nicht',
+  'need.supply-floor-missing': 'Die niedrigste zulässige Bordspannung ist nicht festgelegt',
+  'need.supply-at-rest-missing': 'Kein Spannungswert in Ruhe',
+  'need.supply-during-missing': 'Kein Spannungswert während der Sitzung',
+  'need.supply-after-missing': 'Kein Spannungswert nach der Arbeit',
+  'need.supply-below-floor': 'Die Spannung fiel auf {minimum} V, unter die Untergrenze von {floor} V',
+  'need.rule-not-chosen': 'Die Anlernregel ist nicht gewählt',
+  'need.rehearsal-not-read': 'Der Trockenlauf ist nicht gelesen',
+  'need.backup-not-proven': 'Die Datensicherung ist nicht nachgewiesen',
+  'need.backup-reads-differ': 'Die zwei Auslesungen der Datensicherung weichen ab',
+  'need.session-not-opened': 'Die Sitzung ist nicht geöffnet',
+  'need.session-not-closed': 'Die Sitzung ist nicht geschlossen',
+  'need.key-not-taught': 'Schlüssel {key} ist nicht angelernt',
+  'need.retest-after-break': 'Schlüssel {key} ist seit dem Abbruch nicht erneut probiert',
+  'need.break-off-open': 'Die Sitzung brach ab nach {after}',
+  'need.scan-before-missing': 'Kein Scan vor der Arbeit',
+  'need.scan-after-missing': 'Kein Scan nach der Arbeit',
+  'need.scan-cycled-missing': 'Kein Scan nach dem Löschen und Zündung aus und ein',
+  'need.fault-unexplained': 'Fehler {code} von Steuergerät {unit} ist neu und nicht erklärt',
+  'need.fault-from-work-remains': 'Fehler {code} von Steuergerät {unit} kam von der Arbeit und ist noch da',
+  'need.unit-not-compared': 'Fehler {code} von Steuergerät {unit} konnte nicht verglichen werden',
+  'need.caution-not-read': 'Sicherheitshinweis nicht gelesen: {caution}',
+  'need.retention-not-set': 'Nirgends steht, was wann gelöscht wird',
+  'need.price-not-agreed': 'Kein Preis ist vereinbart',
+  'need.not-sealed': 'Das Dokument ist nicht versiegelt',
+  'need.changed-since-seal':
+    '{count, plural, one {# Eintrag kam nach dem Versiegeln hinzu} other {# Einträge kamen nach dem Versiegeln hinzu}}',
+  'need.policy-question-open': 'Nicht beantwortet: {what}',
+  'need.policy-answer-no': 'Mit Nein beantwortet, ohne Grund: {what}',
+  'need.site-question-open': 'Nicht beantwortet: {what}',
+  'need.chain-broken': 'Die Kette der Einträge ist unterbrochen',
+}
+
+/** German: The one next step, said as a verb sentence. */
+export const nextWords: SameCodes<typeof englishNext> = {
+  'next.job-not-opened': 'Auftrag anlegen: welches Fahrzeug, wo, für wen',
+  'next.identity-document-missing': 'Ein Ausweisdokument der Kundschaft prüfen',
+  'next.entitlement-missing':
+    'Ein Dokument prüfen, das die Kundschaft berechtigt, einen Schlüssel zu bestellen',
+  'next.document-not-original': 'Das Original ansehen: {document}',
+  'next.document-not-matched': 'Klären, was nicht übereinstimmt: {document}',
+  'next.work-refused': 'Auftrag abschließen oder die Arbeit mit Begründung freigeben',
+  'next.work-held': 'Klären, was die Arbeit aufhält: {reason}',
+  'next.consent-absent-keys':
+    'Die Kundschaft namentlich unterschreiben lassen, dass {count, plural, =0 {fehlende Schlüssel das Fahrzeug möglicherweise nicht mehr starten} one {der fehlende Schlüssel das Fahrzeug möglicherweise nicht mehr startet} other {die # fehlenden Schlüssel das Fahrzeug möglicherweise nicht mehr starten}}',
+  'next.consent-no-check-before':
+    'Die Kundschaft unterschreiben lassen, dass vor der Arbeit nichts geprüft werden kann',
+  'next.vin-missing': 'VIN von der Scheibe, dem Schild, dem Dokument oder dem Fahrzeug selbst ablesen',
+  'next.vin-second-source':
+    'VIN aus einer zweiten Quelle ablesen: vom Schild, vom Dokument oder vom Fahrzeug selbst',
+  'next.vin-not-well-formed': 'VIN erneut ablesen (Quelle: {source})',
+  'next.vin-sources-disagree': 'Die Quellen der VIN vergleichen und die falsche berichtigen',
+  'next.blank-not-chosen': 'Rohling für den neuen Schlüssel wählen',
+  'next.blank-not-compared': 'Rohling {item} mit dem Fahrzeug und seinem vorhandenen Schlüssel vergleichen',
+  'next.blank-does-not-fit': 'Anderen Rohling wählen: {item} passt nicht',
+  'next.keys-not-asked': 'Fragen, wie viele Schlüssel es gibt und wo sie sind',
+  'next.no-key-labelled': 'Jeden Schlüssel auf dem Tisch kennzeichnen',
+  'next.count-before-missing':
+    'Ablesen, wie viele Schlüssel das Fahrzeug speichert, bevor etwas angefasst wird',
+  'next.count-after-missing': 'Ablesen, wie viele Schlüssel das Fahrzeug jetzt speichert',
+  'next.difference-unexplained': 'Schriftlich erklären: {difference}',
+  'next.tests-before-open':
+    'Jeden Schlüssel vor der Arbeit prüfen{count, plural, =0 {} one {: noch # Funktion} other {: noch # Funktionen}}',
+  'next.tests-after-open':
+    'Jeden Schlüssel nach der Arbeit prüfen{count, plural, =0 {} one {: noch # Funktion} other {: noch # Funktionen}}',
+  'next.function-lost': 'Schlüssel {key} instand setzen oder erklären: „{function}“ geht jetzt nicht',
+  'next.supply-floor-missing': 'Niedrigste zulässige Bordspannung festlegen',
+  'next.supply-at-rest-missing': 'Spannung in Ruhe messen',
+  'next.supply-during-missing': 'Spannung während der Sitzung eintragen',
+  'next.supply-after-missing': 'Spannung nach der Arbeit messen',
+  'next.supply-below-floor':
+    'Angeben, warum {minimum} V, unter der Untergrenze von {floor} V, nicht geschadet haben',
+  'next.rule-not-chosen': 'Anlernregel wählen; nicht bekannt gilt als „alle ersetzen“',
+  'next.rehearsal-not-read': 'Trockenlauf lesen: was gilt, wenn die Sitzung abbricht',
+  'next.backup-not-proven': 'Daten zweimal auslesen oder angeben, warum es keine Datensicherung gibt',
+  'next.backup-reads-differ': 'Daten erneut auslesen, bis zwei Auslesungen übereinstimmen',
+  'next.session-not-opened': 'Sitzung öffnen',
+  'next.session-not-closed': 'Sitzung schließen',
+  'next.key-not-taught': 'Schlüssel {key} anlernen',
+  'next.retest-after-break': 'Schlüssel {key} erneut probieren: Die Sitzung war abgebrochen',
+  'next.break-off-open': 'Abgebrochen nach {after}: den Rückweg gehen, Schritt für Schritt',
+  'next.scan-before-missing': 'Alle Steuergeräte scannen, bevor etwas angefasst wird',
+  'next.scan-after-missing': 'Alle Steuergeräte nach der Arbeit scannen',
+  'next.scan-cycled-missing': 'Zündung aus- und einschalten und erneut scannen',
+  'next.fault-unexplained':
+    'Fehler {code} von Steuergerät {unit} erklären oder von der Kundschaft zur Kenntnis nehmen lassen',
+  'next.fault-from-work-remains':
+    'Fehler {code} von Steuergerät {unit} löschen oder von der Kundschaft zur Kenntnis nehmen lassen',
+  'next.unit-not-compared':
+    'Steuergerät {unit} erneut auslesen oder die Kundschaft zur Kenntnis nehmen lassen, dass {code} nicht verglichen wurde',
+  'next.caution-not-read': 'Sicherheitshinweis lesen: {caution}',
+  'next.retention-not-set': 'Festlegen, was wann gelöscht wird',
+  'next.price-not-agreed': 'Preis mit der Kundschaft vereinbaren',
+  'next.not-sealed': 'Übergabedokument versiegeln',
+  'next.changed-since-seal': 'Übergabedokument erneut versiegeln',
+  'next.policy-question-open': 'Beantworten: {what}',
+  'next.policy-answer-no': 'Angeben, warum nicht, oder beheben: {what}',
+  'next.site-question-open': 'Beantworten: {what}',
+  'next.chain-broken': 'Einträge erneut von dem Gerät holen, das sie geschrieben hat',
+  'next.seal-the-document': 'Übergabedokument versiegeln',
+  'next.hand-over': 'Schlüssel und Dokument übergeben',
+  'next.note-the-blank': 'Angeben, was aus dem Rohling wurde',
+  'next.nothing-left': 'Auftrag abschließen: Es bleibt nichts zu tun',
+}

@@ -1,0 +1,46 @@
+/** @module The French catalogue of the engine. */
+import type { Catalogue } from '../catalogues.ts'
+import { authorityWords, cautionWords } from './authority.ts'
+import { byHandWords } from './by-hand.ts'
+import { custodyWords } from './custody.ts'
+import { documentWords } from './document.ts'
+import { explanationWords, faultWords, readingWords } from './evidence.ts'
+import { comparisonWords } from './faults.ts'
+import { invoiceWords } from './invoice.ts'
+import { needWords, nextWords, tumblerWords } from './job.ts'
+import { differenceWords, keyWords, statementWords } from './keys.ts'
+import { pictureWords } from './pictures.ts'
+import { policyWords } from './policy.ts'
+import { powerWords } from './power.ts'
+import { practiceWords } from './practice.ts'
+import { remoteWords } from './remote.ts'
+import { sheetWords } from './sheets.ts'
+import { signedWords } from './signed.ts'
+import { teachingWords } from './teaching.ts'
+
+export const fr = {
+  ...tumblerWords,
+  ...needWords,
+  ...nextWords,
+  ...keyWords,
+  ...differenceWords,
+  ...statementWords,
+  ...readingWords,
+  ...faultWords,
+  ...explanationWords,
+  ...comparisonWords,
+  ...authorityWords,
+  ...cautionWords,
+  ...custodyWords,
+  ...documentWords,
+  ...byHandWords,
+  ...invoiceWords,
+  ...pictureWords,
+  ...sheetWords,
+  ...policyWords,
+  ...powerWords,
+  ...practiceWords,
+  ...signedWords,
+  ...teachingWords,
+  ...remoteWords,
+} satisfies Catalogue
