@@ -12,6 +12,7 @@ export {
   standingsOf,
 } from './register/index.ts'
 export { rotateKey } from './register/rotate.ts'
+export { documentFonts } from './sealing/fonts.ts'
 export {
   chainBroken,
   recordOf,

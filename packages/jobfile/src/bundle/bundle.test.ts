@@ -67,6 +67,20 @@ describe('a bundle', () => {
     }
   }, 120_000)
 
+  it('is proven with the verify page in it, says what that is, and not once the page was changed', async () => {
+    const { input: honest } = await smallBundle()
+    const page = new TextEncoder().encode('<!doctype html><title>Verify</title>')
+    const packedWithPage = await packed({ ...honest, page })
+    expect((await check(packedWithPage)).findings).toEqual([])
+    const text = new TextDecoder('latin1').decode(packedWithPage)
+    expect(text).toContain('use one you got elsewhere')
+    expect(new TextDecoder('latin1').decode(await packed(honest))).not.toContain('verify.html')
+    const forged = packedWithPage.slice()
+    const at = text.indexOf('<title>')
+    forged[at] = 0x20
+    expect((await check(forged)).findings.map(({ where }) => where.part)).toContain('verify.html')
+  })
+
   it('is not proven when it is cut off anywhere or bytes are added', async () => {
     const small = await packed((await smallBundle()).input)
     for (let length = 0; length < small.length; length += 37)

@@ -3,4 +3,5 @@ export type { BundleCheck, BundleFinding, BundleFindingCode } from './findings.t
 export { blobsNamed } from './layout.ts'
 export { accessTo, type ByteAccess, looksLikeZip } from './unzip.ts'
 export { verifyBundle } from './verify.ts'
+export { type GivenCheck, verifyGiven } from './verify-given.ts'
 export { type BundleBlob, type BundleInput, BundleRefused, writeBundle } from './write.ts'

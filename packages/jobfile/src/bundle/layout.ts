@@ -10,6 +10,7 @@ export const names = {
   listSignature: 'SHA256SUMS.sig',
   facts: 'facts.jsonl',
   devices: 'keys/devices.json',
+  page: 'verify.html',
 } as const
 
 /** A small file of a bundle. */

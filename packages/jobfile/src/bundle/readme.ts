@@ -11,6 +11,8 @@ export interface ReadmeInput {
   /** Blobs that facts name and that are not in the bundle, with the places of those facts. */
   readonly missing: readonly (readonly [sha256: string, facts: readonly number[]])[]
   readonly documents: number
+  /** The verify page is packed too. */
+  readonly page: boolean
 }
 
 /** A name people gave, as plain prose: nothing of it may pass for a heading or a command. */
@@ -21,8 +23,12 @@ function plain(name: string): string {
     .trim()
 }
 
+/** Whoever packed the bundle packed this page too: only one got elsewhere proves something against him. */
+const pageRow = `
+| \`${names.page}\` | a page that proves the zip or a document in a browser; to prove it against its packer, use one you got elsewhere |`
+
 /** The text of README.md. It follows from its input alone. */
-export function readmeText({ record, devices, packer, missing, documents }: ReadmeInput): string {
+export function readmeText({ record, devices, packer, missing, documents, page }: ReadmeInput): string {
   const sealed = record.facts.some(({ kind }) => kind === 'document-sealed')
   const keys = devices.map(({ device, name, publicKey }) => {
     const fingerprint = sha256OfBytes(fromBase64Url(publicKey) ?? new Uint8Array(0))
@@ -42,7 +48,7 @@ ${sealed ? '' : '\nThe job is not sealed: nothing proves that no fact was left o
 | \`keys/DEVICE.pem\` | the device's public key; \`${names.devices}\` has their names |
 | \`blobs/HASH\` | what facts name: recordings, photos, signatures; vehicle secrets only sealed with age |
 | \`documents/HASH.pdf\` | handover documents, each with the record and a seal inside |
-| \`${names.list}\`, \`${names.listSignature}\` | SHA-256 of every file, and the packer's signature over that list |
+| \`${names.list}\`, \`${names.listSignature}\` | SHA-256 of every file, and the packer's signature over that list |${page ? pageRow : ''}
 
 ## Whose keys
 

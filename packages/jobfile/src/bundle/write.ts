@@ -20,6 +20,8 @@ export interface BundleInput {
   readonly blobs: readonly BundleBlob[]
   /** Sealed documents of the job. */
   readonly documents: readonly BundleBlob[]
+  /** The page that proves bundle and documents in a browser, to lie beside them; none when left out. */
+  readonly page?: Uint8Array | undefined
   /** Who packs, and its signature over the list of files. */
   readonly packer: Device
   readonly sign: Sign
@@ -52,9 +54,17 @@ export async function* writeBundle(input: BundleInput): AsyncGenerator<Uint8Arra
     {
       name: names.readme,
       bytes: new TextEncoder().encode(
-        readmeText({ record, devices, packer, missing, documents: documents.length }),
+        readmeText({
+          record,
+          devices,
+          packer,
+          missing,
+          documents: documents.length,
+          page: input.page !== undefined,
+        }),
       ),
     },
+    ...(input.page === undefined ? [] : [{ name: names.page, bytes: input.page }]),
     factsFile(record),
     ...keyFiles(devices, packer.device),
     ...record.facts.flatMap(chainFiles).sort((a, b) => (a.name < b.name ? -1 : 1)),

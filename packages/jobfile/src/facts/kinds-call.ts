@@ -4,6 +4,8 @@ import { keyLabel } from './kinds-keys.ts'
 
 const words = z.string().trim().min(1).max(2000)
 
+const policyQuestion = z.string().regex(/^[a-z0-9][a-z0-9.-]{0,63}$/, 'the code of a question')
+
 const money = {
   currency: z.string().regex(/^[A-Z]{3}$/),
   lines: z.array(z.object({ text: words, amountMinor: z.number().int() })).min(1),
@@ -29,9 +31,19 @@ export const callKinds = {
   /** One answer to one question of a policy pack; the pack is named with its date, so the question can be found. */
   'policy-answered': z.object({
     pack: words,
-    question: z.string().regex(/^[a-z0-9][a-z0-9.-]{0,63}$/, 'the code of a question'),
+    question: policyQuestion,
     answer: z.union([z.boolean(), words]),
     because: words.exactOptional(),
+    /** Questions that follow from this answer, as the pack had them then; `yes` wants a yes or a no with a reason. */
+    asks: z
+      .array(
+        z.object({
+          question: policyQuestion,
+          wants: z.enum(['yes', 'answer']),
+          words: words.exactOptional(),
+        }),
+      )
+      .exactOptional(),
   }),
   /** The customer accepted the plan with its break points; `plan` is the SHA-256 of the plan's canonical JSON. */
   'plan-accepted': z.object({
@@ -43,6 +55,15 @@ export const callKinds = {
   /** A step of the plan that has no kind of its own. */
   'step-done': z.object({
     step: words,
+    /** Which step of a rehearsal it is, whatever language `step` is written in. */
+    of: z
+      .object({
+        code: z.string().regex(/^[a-z][a-z.-]{0,63}$/, 'the code of a step'),
+        key: keyLabel.exactOptional(),
+        /** Its place in its way back, from 1: a way can ask for the same thing twice. */
+        place: z.number().int().min(1).exactOptional(),
+      })
+      .exactOptional(),
     outcome: z.enum(['done', 'left-out', 'failed']),
     because: words.exactOptional(),
   }),
@@ -53,6 +74,10 @@ export const callKinds = {
     blob: sha256Hex,
     /** The fact that is signed for. */
     fact: z.uuid().exactOptional(),
+    /** SHA-256 of the UTF-8 of the words that were shown when it was signed; the words stand in the blob. */
+    shown: sha256Hex.exactOptional(),
+    /** By hand, or as a name on a keyboard by somebody who cannot or does not want to draw; absent: drawn. */
+    how: z.enum(['drawn', 'typed']).exactOptional(),
     salt: z.string().exactOptional(),
   }),
   'photo-attached': z.object({

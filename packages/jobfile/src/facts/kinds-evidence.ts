@@ -12,6 +12,8 @@ const reportedFault = z.object({
 
 const unitScan = z.object({
   unit: z.string().min(1),
+  /** Request and response identifiers or addresses, where the source tells them. */
+  ids: z.array(z.string().min(1).max(32)).exactOptional(),
   time: z.string().nullable(),
   availability: z.number().int().min(0).max(255).nullable(),
   faults: z.array(reportedFault),
@@ -107,7 +109,20 @@ export const evidenceKinds = {
     units: z.array(unitScan),
     /** The recording the scan was read from, if any. */
     blob: sha256Hex.exactOptional(),
+    /** The report it was read from, kept as the text that was understood, with codes that open things blotted out. */
+    source: z
+      .object({
+        blob: sha256Hex,
+        bytes: z.number().int().min(0),
+        /** Name of the file it came as; absent: pasted or shared text. */
+        name: words.exactOptional(),
+        /** SHA-256 of that file as it was; the file itself is not kept. */
+        original: sha256Hex.exactOptional(),
+      })
+      .exactOptional(),
   }),
+  /** Whether two names in the scans mean one control unit, said by a person. */
+  'unit-matched': z.object({ unit: z.string().min(1), other: z.string().min(1), same: z.boolean() }),
   /** What a control unit is for, said by a person: codes that name a unit can then be held against it. */
   'unit-named': z.object({
     unit: z.string().min(1),
@@ -126,7 +141,11 @@ export const evidenceKinds = {
     ]),
   }),
   'fault-acknowledged': z.object({ unit: z.string().min(1), code: z.string().min(1), words, signer: words }),
-  'clear-requested': z.object({ units: z.array(z.string().min(1)).min(1) }),
+  'clear-requested': z.object({
+    units: z.array(z.string().min(1)).min(1),
+    /** What the person confirmed before asking: the scan is saved, and warnings on airbag codes, emissions readiness, permanent codes. */
+    acknowledged: z.array(z.enum(['scan-saved', 'airbag', 'emissions', 'permanent'])).exactOptional(),
+  }),
   'supply-set': z.object({
     floorVolts: z.number().min(0).max(60),
     floorSource: words,

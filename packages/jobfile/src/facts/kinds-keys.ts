@@ -47,6 +47,8 @@ export const keyKinds = {
     cloneOf: keyLabel.nullable().default(null),
     lacks: z.array(keyFunction).default([]),
     note: words.exactOptional(),
+    /** How the car itself shows this key, where it does: `key 3`. Keys shown alike are one key to the car. */
+    shownAs: z.string().trim().min(1).max(60).exactOptional(),
     /** Its coin cells as measured: volts over all of them, at rest and while it transmits. */
     cell: z
       .object({

@@ -3,6 +3,7 @@ import { callKinds } from './kinds-call.ts'
 import { custodyKinds } from './kinds-custody.ts'
 import { deviceKinds } from './kinds-devices.ts'
 import { evidenceKinds } from './kinds-evidence.ts'
+import { invoiceKinds } from './kinds-invoice.ts'
 import { jobKinds } from './kinds-job.ts'
 import { keyKinds } from './kinds-keys.ts'
 import { teachingKinds } from './kinds-teaching.ts'
@@ -11,6 +12,7 @@ import { teachingKinds } from './kinds-teaching.ts'
 export const bodySchemas = {
   ...jobKinds,
   ...callKinds,
+  ...invoiceKinds,
   ...evidenceKinds,
   ...keyKinds,
   ...teachingKinds,

@@ -21,7 +21,8 @@ export function foldScans(
 ): { scans: readonly Scan[]; faults: FaultComparison } {
   const scans = facts.all('scan-attached').map(({ body }): Scan => ({ phase: body.phase, units: body.units }))
   const roles = Object.fromEntries(facts.all('unit-named').map(({ body }) => [body.unit, body.role]))
-  return { scans, faults: compareScans(scans, { events: workEvents(facts, supply), roles }) }
+  const matches = facts.all('unit-matched').map(({ body }) => body)
+  return { scans, faults: compareScans(scans, { events: workEvents(facts, supply), roles, matches }) }
 }
 
 /** What the work did to the car: seen in recordings made after the first scan, or recorded as facts. */
@@ -40,18 +41,23 @@ function workEvents(facts: Collected, { setting, minimumVolts }: JobState['suppl
       kind: 'teaching',
       unit: null,
       time: null,
-      evidence: `teaching session opened ${opened.at}`,
+      evidence: { code: 'session-opened', params: { at: opened.at } },
     })
   for (const { at, body } of facts.all('broke-off')) {
     if (body.why === 'key-refused')
-      events.push({ kind: 'key-refused', unit: null, time: null, evidence: `key refused ${at}` })
+      events.push({
+        kind: 'key-refused',
+        unit: null,
+        time: null,
+        evidence: { code: 'key-refused', params: { at } },
+      })
   }
   if (setting !== null && minimumVolts !== null && minimumVolts < setting.floorVolts) {
     events.push({
       kind: 'supply-low',
       unit: null,
       time: null,
-      evidence: `supply fell to ${minimumVolts} V, floor ${setting.floorVolts} V`,
+      evidence: { code: 'supply-fell', params: { minimum: minimumVolts, floor: setting.floorVolts } },
     })
   }
   return events

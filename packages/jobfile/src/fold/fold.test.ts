@@ -290,6 +290,9 @@ describe('tumblers', () => {
       scene(5, 'note-written', { text: 'Written before the seal, sent after it.' }),
     ])
     expect(codes(late, 'record')).toEqual(['changed-since-seal'])
+    const closed = await fold([...sealed, scene(97, 'vehicle-handed-over', { to: 'fleet driver' })])
+    expect(closed.inLine).toBe(true)
+    expect(closed.next).toMatchObject({ code: 'nothing-left', chapter: 'close' })
     const later = await fold([...sealed, scene(99, 'note-written', { text: 'Customer called back.' })])
     expect(codes(later, 'record')).toEqual(['changed-since-seal'])
   })

@@ -1,10 +1,12 @@
 /** @module A job is the pure fold of its facts. */
+import { cautionsWanted } from '../cautions/index.ts'
 import { contradictions } from '../chain/clock.ts'
 import type { Fact } from '../facts/index.ts'
 import { nextStep } from '../next/index.ts'
-import { neutralRetention, type RetentionPack } from '../policy/index.ts'
+import { neutralRetention, policyStanding, type RetentionPack } from '../policy/index.ts'
 import { type Known, standTumblers } from '../tumblers/index.ts'
 import { foldAgreed } from './agreed.ts'
+import { factsSinceSeal } from './closing.ts'
 import { Collected } from './collect.ts'
 import { foldCustody } from './custody.ts'
 import { foldScans, foldSupply, foldVins } from './evidence.ts'
@@ -40,13 +42,16 @@ export function foldJob(job: string, facts: readonly Fact[], options: FoldOption
   const seal = collected.last('document-sealed')
   const counts = collected.all('key-count-read').map((entry) => entry.body.when)
   const closedWithCount = collected.last('session-closed')?.body.carCount !== undefined
+  const agreed = foldAgreed(collected)
+  const policy = policyStanding(agreed.policyAnswers)
   const known: Known = {
     job,
     opened: opened?.body ?? null,
     openedAt: collected.all('job-opened')[0]?.at ?? null,
     lastAt: collected.ordered.at(-1)?.at ?? null,
     factCount: own.length,
-    ...foldAgreed(collected),
+    ...agreed,
+    policy,
     authority: {
       seen: collected.all('authority-seen').map((entry) => entry.body),
       decision: collected.last('authority-decided')?.body ?? null,
@@ -68,16 +73,16 @@ export function foldJob(job: string, facts: readonly Fact[], options: FoldOption
     acknowledged: collected.all('fault-acknowledged').map((entry) => entry.body),
     recordings: collected.all('recording-attached').map((entry) => ({ ...entry.body, at: entry.at })),
     cautionsRead: [...new Set(collected.all('caution-read').map((entry) => entry.body.caution))],
-    cautionsWanted: cautionsFor(keys, faults),
+    cautionsWanted: cautionsWanted({ keys, faults, policy }),
     price: collected.last('price-agreed')?.body ?? null,
+    invoice: collected.last('invoice-issued')?.body ?? null,
     warranty: collected.last('warranty-given')?.body ?? null,
     retention: collected.last('retention-set')?.body ?? null,
     custody: foldCustody(job, collected, options.now ?? null, options.retentionPack ?? neutralRetention),
     clocks: contradictions(collected.ordered),
     notes: collected.all('note-written').map(({ at, by, body }) => ({ at, by, text: body.text })),
     seal: seal === null ? null : { ...seal.body, at: seal.at, by: seal.by },
-    // Counted, not by order: a fact written offline before the seal may arrive after it and sort before it.
-    factsSinceSeal: seal === null ? 0 : Math.max(0, own.length - 1 - seal.body.count),
+    factsSinceSeal: seal === null ? 0 : factsSinceSeal(collected, { id: seal.id, count: seal.body.count }),
     chainBroken: options.chainBroken ?? false,
     corrections: collected.corrections,
     unknown: collected.unknown,
@@ -90,7 +95,10 @@ export function foldJob(job: string, facts: readonly Fact[], options: FoldOption
     ...state,
     tumblers,
     inLine: tumblers.every((tumbler) => tumbler.state === 'in-line'),
-    next: nextStep(tumblers),
+    next: nextStep(tumblers, {
+      handedOver: known.handedOver !== null,
+      blankOpen: known.blanks.length > 0 && collected.last('blank-used') === null,
+    }),
   }
 }
 
@@ -98,15 +106,6 @@ export function foldJob(job: string, facts: readonly Fact[], options: FoldOption
 function factsOf(job: string, facts: readonly Fact[]): readonly Fact[] {
   for (const fact of facts) if (fact.job !== job) return facts.filter((one) => one.job === job)
   return facts
-}
-
-/** Cautions that this job's keys and faults call for; the usual ones of the trade (practice.md section 7). */
-function cautionsFor(keys: JobState['keys'], faults: JobState['faults']): readonly string[] {
-  const wanted = ['steering-lock', 'carbon-monoxide', 'locked-in']
-  if (keys.some((key) => key.form === 'proximity' || key.form === 'card')) wanted.push('keyless-can-move')
-  if (keys.some((key) => key.form !== 'blade' && key.form !== 'transponder')) wanted.push('button-cells')
-  if (faults.faults.some((line) => line.airbag)) wanted.push('airbag')
-  return wanted
 }
 
 /** What the board shows of a job; null before the job was opened. */

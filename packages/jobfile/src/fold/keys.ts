@@ -38,6 +38,7 @@ export function foldKeys(
       colour: body.colour,
       cloneOf: body.cloneOf,
       note: body.note ?? null,
+      shownAs: body.shownAs ?? null,
       taught: taught.has(body.key),
     })
   }
@@ -113,6 +114,7 @@ function tallyKey(
     startedBefore: key.origin === 'new' ? null : starts('before'),
     startsAfter: starts('after'),
     ...(key.note === null ? {} : { note: key.note }),
+    ...(key.shownAs === null ? {} : { shownAs: key.shownAs }),
   }
 }
 

@@ -1,6 +1,7 @@
 import type { FaultComparison, FunctionGrid, GridKey, Scan, Tally } from '@shearline/keywork'
 import type { ClockFinding } from '../chain/clock.ts'
 import type { Body, Fact } from '../facts/index.ts'
+import type { PolicyStanding } from '../policy/index.ts'
 import type { Deletion, Due, Hold } from '../retention/index.ts'
 
 /** The seven tumblers in the order they stand in the cylinder (product.md). */
@@ -48,6 +49,9 @@ export type NeedCode =
   | 'document-not-matched'
   | 'work-refused'
   | 'work-held'
+  | 'policy-question-open'
+  | 'policy-answer-no'
+  | 'site-question-open'
   | 'consent-absent-keys'
   | 'consent-no-check-before'
   | 'vin-missing'
@@ -110,8 +114,8 @@ export interface NextStep {
   readonly tumbler: TumblerName
 }
 
-/** Every need has its own step; two more close the job. */
-export type NextCode = NeedCode | 'seal-the-document' | 'hand-over'
+/** Every need has its own step; four more close the job. */
+export type NextCode = NeedCode | 'seal-the-document' | 'hand-over' | 'note-the-blank' | 'nothing-left'
 
 /** A key as the job knows it, with the row the grid needs. */
 export interface JobKey extends GridKey {
@@ -119,6 +123,8 @@ export interface JobKey extends GridKey {
   readonly colour: Body<'key-labelled'>['colour']
   readonly cloneOf: string | null
   readonly note: string | null
+  /** How the car itself shows this key, where it does. */
+  readonly shownAs: string | null
   readonly taught: boolean
 }
 
@@ -158,6 +164,8 @@ export interface JobState {
   } | null
   readonly quote: Body<'quote-given'> | null
   readonly policyAnswers: readonly Body<'policy-answered'>[]
+  /** The pack this job works by and what it asks; null when none was chosen, as in jobs opened before there were packs. */
+  readonly policy: PolicyStanding | null
   readonly planAccepted: Body<'plan-accepted'> | null
   readonly steps: readonly Body<'step-done'>[]
   readonly photos: readonly (Body<'photo-attached'> & { readonly at: string })[]
@@ -212,6 +220,7 @@ export interface JobState {
   readonly cautionsRead: readonly string[]
   readonly cautionsWanted: readonly string[]
   readonly price: Body<'price-agreed'> | null
+  readonly invoice: Body<'invoice-issued'> | null
   readonly warranty: Body<'warranty-given'> | null
   readonly retention: Body<'retention-set'> | null
   /** What was deleted, what is due (only when the fold was given the present instant), and what stops it. */

@@ -3,13 +3,15 @@ import { type Device, factHash, type Sign, sha256OfBytes } from '../chain/index.
 import { type JobRecord, recordText } from '../record/index.ts'
 import { instantMilliseconds } from '../words/index.ts'
 import { handoverText } from './document/index.ts'
-import { drawHandover, type Fonts } from './page/index.ts'
+import { invoiceText } from './invoice-text.ts'
+import { type Attachment, drawHandover, type Fonts, type Pictures } from './page/index.ts'
 import { joined } from './pdf/bytes.ts'
 import { PdfFile } from './pdf/file.ts'
+import { picturesCarried } from './pictures-wanted.ts'
 import { HandoverRefused } from './refused.ts'
 import { listParts, type Manifest, maker, signManifest } from './seal/manifest.ts'
 import { attached, partsOf } from './seal/parts.ts'
-import { updateBytes } from './seal/update.ts'
+import { updateBytes, withWhole } from './seal/update.ts'
 import { textHash } from './text-hash.ts'
 
 /** Everything a handover document is made from. */
@@ -18,12 +20,23 @@ export interface HandoverInput {
   /** BCP 47; a language without a catalogue is written in English. */
   readonly language: string
   readonly fonts: Fonts
+  /** Photos of the record that are at hand, by SHA-256. A JPEG is drawn; without one an outline is. */
+  readonly pictures?: Pictures
   /** The device that seals; it must have written facts of this record. */
   readonly device: Device
   readonly sign: Sign
   /** UTC instant, `2026-11-25T09:12:00.000Z`. */
   readonly madeAt: string
 }
+
+/** The invoice of the record as data, beside the pages that state it. */
+const invoiceAttachment = (text: string): Attachment => ({
+  name: attached.invoice,
+  description: 'Invoice as data (EN 16931)',
+  bytes: new TextEncoder().encode(text),
+  relationship: 'Alternative',
+  type: 'text/xml',
+})
 
 const placeForSeal = '{"seal":"The seal of this file stands in its update, at the end."}'
 
@@ -47,20 +60,31 @@ export async function makeHandover(input: HandoverInput): Promise<Uint8Array> {
   const text = handoverText({ record, language: input.language, device: device.device, madeAt })
   const encoder = new TextEncoder()
   const recordBytes = encoder.encode(recordText(record))
-  const base = await drawHandover(text, input.fonts, milliseconds, [
+  const invoice = invoiceText(record)
+  const attachments: readonly Attachment[] = [
     {
       name: attached.record,
       description: 'Signed record of the job',
       bytes: recordBytes,
       relationship: 'Source',
+      type: 'application/json',
     },
     {
       name: attached.seal,
       description: 'Seal of this file',
       bytes: encoder.encode(placeForSeal),
       relationship: 'Data',
+      type: 'application/json',
     },
-  ])
+    ...(invoice === null ? [] : [invoiceAttachment(invoice)]),
+  ]
+  const base = await drawHandover(
+    text,
+    input.fonts,
+    milliseconds,
+    attachments,
+    picturesCarried(record, input.pictures ?? new Map()),
+  )
   const file = PdfFile.open(base)
   const seats = file?.attachments()
   const recordFile = seats?.get(attached.record)?.file
@@ -84,5 +108,5 @@ export async function makeHandover(input: HandoverInput): Promise<Uint8Array> {
     sealFact: sealed === undefined ? null : factHash(sealed),
     text: textHash(text),
   }
-  return joined([base, updateBytes(file, await signManifest(manifest, sign))])
+  return joined([base, updateBytes(file, await signManifest(withWhole(file, manifest), sign))])
 }

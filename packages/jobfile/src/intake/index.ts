@@ -135,5 +135,10 @@ export class RecordingIntake {
 }
 
 function mutable(units: ReturnType<ScanGatherer['units']>): BodyInput<'scan-attached'>['units'] {
-  return units.map((unit) => ({ ...unit, faults: [...unit.faults] }))
+  return units.map(({ unit, time, availability, faults }) => ({
+    unit,
+    time,
+    availability,
+    faults: [...faults],
+  }))
 }

@@ -22,7 +22,11 @@ export function workEventsOf(recording: Recording): readonly WorkEvent[] {
   for (const { unit, what, time, detail } of recording.events ?? []) {
     const kind = eventKinds[what]
     if (kind === null) continue
-    const evidence = `${recording.name}, ${time} s${detail === undefined ? '' : `, ${detail}`}`
+    const seen = { recording: recording.name, seconds: time }
+    const evidence: WorkEvent['evidence'] =
+      detail === undefined
+        ? { code: 'recorded', params: seen }
+        : { code: 'recorded-detail', params: { ...seen, detail } }
     events.push({ kind, unit, time: Number(time) >= epochSeconds ? time : null, evidence })
   }
   return events

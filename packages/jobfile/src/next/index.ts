@@ -3,12 +3,19 @@ import { chapterNames, type Need, type NextStep, type Tumbler, type TumblerName 
 
 const sealing = new Set(['not-sealed', 'changed-since-seal'])
 
+/** What is left when all seven stand in line. */
+export interface Ending {
+  readonly handedOver: boolean
+  /** A blank was chosen and nothing says what became of it. */
+  readonly blankOpen: boolean
+}
+
 /**
  * The single next action. A break-off comes before anything else; then the earliest chapter of the day that
  * still wants something, contradictions after what is merely missing in the same chapter; sealing only when
- * nothing else is open; then handing over.
+ * nothing else is open; then handing over; then what became of the blank; then nothing.
  */
-export function nextStep(tumblers: readonly Tumbler[]): NextStep {
+export function nextStep(tumblers: readonly Tumbler[], ending: Ending): NextStep {
   const open = tumblers.flatMap((tumbler) => tumbler.needs.map((need) => ({ need, tumbler: tumbler.name })))
   const stopped = open.find(({ need }) => need.code === 'break-off-open')
   if (stopped !== undefined) return step(stopped.need, stopped.tumbler)
@@ -19,7 +26,9 @@ export function nextStep(tumblers: readonly Tumbler[]): NextStep {
   if (best !== undefined) return step(best.need, best.tumbler)
   if (open.length > 0)
     return { code: 'seal-the-document', params: {}, chapter: 'handover', tumbler: 'record' }
-  return { code: 'hand-over', params: {}, chapter: 'handover', tumbler: 'record' }
+  if (!ending.handedOver) return { code: 'hand-over', params: {}, chapter: 'handover', tumbler: 'record' }
+  const code = ending.blankOpen ? 'note-the-blank' : 'nothing-left'
+  return { code, params: {}, chapter: 'close', tumbler: 'record' }
 }
 
 /** Within a chapter: what has to come before what, where the order of the tumblers would say otherwise. */

@@ -6,7 +6,8 @@ const words = z.string().trim().min(1).max(2000)
 /** Said of every period that has no published source. */
 export const commonPractice = 'common practice, check your law'
 
-const rule = z.strictObject({
+/** One class, its period and what starts it. */
+export const retentionRule = z.strictObject({
   class: retentionClass,
   /** Days from the trigger until the class is deleted. */
   days: z.number().int().min(0).max(36_500),
@@ -25,7 +26,7 @@ const packForm = z.strictObject({
   dated: z.iso.date(),
   /** A clock whose trigger never comes starts this many days after the last fact of the job. */
   stalledAfterDays: z.number().int().min(1).max(36_500),
-  rules: z.array(rule),
+  rules: z.array(retentionRule),
 })
 
 /** Which class of what a job holds is kept how long, from when. Data: a firm edits it, local law decides. */

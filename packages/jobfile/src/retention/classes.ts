@@ -12,6 +12,8 @@ interface Holding {
   readonly as: HeldAs
   /** Member of the body that names the blob. */
   readonly blob?: string
+  /** Member that holds that one, where it is not the body itself. */
+  readonly in?: string
 }
 
 const body = (name: RetentionClass): Holding => ({ class: name, as: 'body' })
@@ -31,6 +33,7 @@ const holdings: Readonly<Record<Kind, readonly Holding[] | null>> = {
   'note-written': [body('job-rest')],
   'quote-given': [body('invoice')],
   'price-agreed': [body('invoice')],
+  'invoice-issued': [body('invoice')],
   'warranty-given': [body('job-rest')],
   'authority-seen': [body('authority-record')],
   'authority-decided': [body('authority-record')],
@@ -40,9 +43,10 @@ const holdings: Readonly<Record<Kind, readonly Holding[] | null>> = {
   'signature-drawn': [body('authority-record'), blob('authority-record')],
   'photo-attached': [body('job-rest'), blob('photo')],
   'recording-attached': [body('job-rest'), blob('recording')],
-  'scan-attached': [body('job-rest')],
+  'scan-attached': [body('job-rest'), { class: 'recording', as: 'blob', in: 'source', blob: 'blob' }],
   'vin-read': [body('job-rest')],
   'unit-named': [body('job-rest')],
+  'unit-matched': [body('job-rest')],
   'fault-acknowledged': [body('job-rest')],
   'clear-requested': [body('job-rest')],
   'supply-set': [body('job-rest')],
@@ -99,8 +103,9 @@ export function keptBy(fact: Fact, kind: Kind, corrects: ReadonlyMap<string, Kin
   const about = kind === 'corrected' ? corrects.get(String(fact.body.fact)) : undefined
   const all = about === undefined ? own : (holdings[about] ?? own)
   const replacement = kind === 'corrected' ? ((fact.body.body ?? {}) as Record<string, unknown>) : fact.body
-  return all.flatMap(({ as, blob: member, class: named }) => {
-    const value = member === undefined ? null : replacement[member]
+  return all.flatMap(({ as, blob: member, in: part, class: named }) => {
+    const holder = part === undefined ? replacement : ((replacement[part] ?? {}) as Record<string, unknown>)
+    const value = member === undefined ? null : holder[member]
     if (as === 'blob' && typeof value !== 'string') return []
     const name = as === 'blob' ? blobClass(named, replacement) : named
     return [

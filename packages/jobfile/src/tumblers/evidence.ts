@@ -28,6 +28,7 @@ export function authority(job: Known): Tumbler {
       params,
     })
   }
+  wants.push(...policyWants(job))
   const decision = job.authority.decision
   if (decision?.decision === 'refused') {
     wants.push({
@@ -66,6 +67,21 @@ export function authority(job: Known): Tumbler {
     wants.push({ code: 'consent-no-check-before', chapter: 'authority', met: given })
   }
   return stand('authority', wants)
+}
+
+/** What the job's policy pack asks of authority and contract: a yes, or a no with a reason. */
+function policyWants(job: Known): readonly Want[] {
+  const asked = job.policy?.questions.filter(({ question }) => !question.startsWith('site.')) ?? []
+  return asked.map(({ question, words, stands }): Want => {
+    const refused = stands === 'refused'
+    return {
+      code: refused ? 'policy-answer-no' : 'policy-question-open',
+      chapter: 'authority',
+      met: stands === 'met',
+      conflict: refused,
+      params: { question, what: words ?? question },
+    }
+  })
 }
 
 /** Identity: two sources of the VIN that agree and are well formed; a blank compared with the car. */

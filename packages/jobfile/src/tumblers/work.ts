@@ -100,6 +100,12 @@ export function teaching(job: Known): Tumbler {
 /** Record: chain intact, cautions read, price and retention set, document sealed over everything recorded. */
 export function record(job: Known): Tumbler {
   const wants: Want[] = [{ code: 'chain-broken', chapter: 'handover', met: !job.chainBroken, conflict: true }]
+  // Which cautions apply hangs on these answers.
+  for (const { question, stands } of job.policy?.questions ?? []) {
+    if (!question.startsWith('site.')) continue
+    const params = { question, what: question }
+    wants.push({ code: 'site-question-open', chapter: 'arrival', met: stands === 'met', params })
+  }
   for (const caution of job.cautionsWanted) {
     wants.push({
       code: 'caution-not-read',

@@ -17,6 +17,7 @@ import {
 import type { Store } from '../contract/index.ts'
 import { registerOf } from '../register/index.ts'
 import { documentFonts } from './fonts.ts'
+import { picturesAtHand } from './pictures.ts'
 
 export interface SealWish {
   readonly by: string
@@ -72,8 +73,10 @@ export async function sealJob(store: Store, job: string, wish: SealWish): Promis
   const facts = [...sealed.before, ...sealed.written]
   const seal = facts.at(-1)
   if (seal === undefined) throw new Error('a seal was composed, so it was written')
+  const record = await recordOf(store, job, facts)
   const pdf = await makeHandover({
-    record: await recordOf(store, job, facts),
+    record,
+    pictures: await picturesAtHand(store, record),
     language: String(seal.body.language),
     fonts: await documentFonts(),
     device: store.device,

@@ -74,6 +74,7 @@ export const drafts: { readonly [K in Kind]: readonly [BodyInput<K>, ...BodyInpu
   'step-done': [
     { step: 'Doors closed, ignition off', outcome: 'done' },
     { step: 'Start once', outcome: 'left-out', because: 'Car on a ferry.' },
+    { step: '2. Fetch key B', of: { code: 'recovery.fetch', key: 'B', place: 2 }, outcome: 'done' },
   ],
   'signature-drawn': [
     { signer: 'fleet manager', for: 'handover', blob: hash },
@@ -118,6 +119,39 @@ export const drafts: { readonly [K in Kind]: readonly [BodyInput<K>, ...BodyInpu
   ],
   'caution-read': [{ caution: 'steering-lock' }],
   'price-agreed': [{ currency: 'EUR', lines: [{ text: 'Two flip keys', amountMinor: 26_000 }] }],
+  'invoice-issued': [
+    {
+      number: '2026-017',
+      issued: '2026-01-12',
+      due: '2026-01-26',
+      currency: 'EUR',
+      seller: { name: 'Harbour Keys', vatId: 'PT999999990', city: 'Ponta Clara', country: 'PT' },
+      buyer: { name: 'Tidewater Hire', country: 'PT' },
+      lines: [{ text: 'Two flip keys', netMinor: 21_138, category: 'S', rateBasisPoints: 2300 }],
+    },
+    {
+      number: '2026-018',
+      issued: '2026-01-12',
+      delivered: '2026-01-12',
+      terms: 'Paid on the spot.',
+      currency: 'EUR',
+      seller: {
+        name: 'Harbour Keys',
+        taxNumber: '17/204',
+        registerNumber: 'R 4471',
+        street: 'Quay street 3',
+        postCode: '1000-001',
+        country: 'PT',
+      },
+      buyer: { name: 'Keeper of the van', country: 'PT' },
+      lines: [{ text: 'Attendance', netMinor: 9000, category: 'E', rateBasisPoints: 0 }],
+      reasons: { E: 'Small business' },
+      paidMinor: 9000,
+      roundingMinor: 0,
+      payment: 'transfer',
+      account: 'PT50000000000000000000000',
+    },
+  ],
   'warranty-given': [{ months: 12 }, { months: 24, excludes: ['cells', 'water'] }],
   'note-written': [{ text: 'Gate code asked by telephone.' }],
   corrected: [
@@ -169,6 +203,11 @@ export const drafts: { readonly [K in Kind]: readonly [BodyInput<K>, ...BodyInpu
   'scan-attached': [
     { phase: 'before', units: [] },
     {
+      phase: 'before',
+      units: [{ unit: 'Engine', ids: ['7E0', '7E8'], time: null, availability: null, faults: [] }],
+      source: { blob: hash, bytes: 120, name: 'report.pdf', original: other },
+    },
+    {
       phase: 'after',
       units: [
         {
@@ -186,10 +225,14 @@ export const drafts: { readonly [K in Kind]: readonly [BodyInput<K>, ...BodyInpu
     },
   ],
   'unit-named': [{ unit: '7B8', role: 'brakes' }],
+  'unit-matched': [
+    { unit: 'Brake control', other: 'BRAKES', same: true },
+    { unit: 'Door (760)', other: 'Door (768)', same: false },
+  ],
   'fault-acknowledged': [
     { unit: '7B8', code: 'C0035-11', words: 'Known to the firm.', signer: 'fleet manager' },
   ],
-  'clear-requested': [{ units: ['7E8', '7B8'] }],
+  'clear-requested': [{ units: ['7E8', '7B8'] }, { units: ['7E8'], acknowledged: ['airbag', 'emissions'] }],
   'supply-set': [
     { floorVolts: 12.5, floorSource: 'common practice', battery: 'unknown' },
     { floorVolts: 12.5, floorSource: 'maker', battery: 'agm', capacityAmpereHours: 70, supplyAmperes: 30 },
@@ -229,6 +272,7 @@ export const drafts: { readonly [K in Kind]: readonly [BodyInput<K>, ...BodyInpu
   'keys-said': [{ count: 0 }, { count: 4, absent: ['spare at the depot'] }],
   'key-labelled': [
     { key: 'A', origin: 'existing', form: 'flip', colour: 'brass', onBench: true },
+    { key: 'A', origin: 'existing', form: 'flip', colour: 'brass', onBench: true, shownAs: 'key 1' },
     {
       key: 'B',
       origin: 'existing',

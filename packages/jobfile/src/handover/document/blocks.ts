@@ -21,6 +21,22 @@ export interface KeyRow {
   readonly after: { readonly mark: CellMark; readonly text: string }
 }
 
+/** A photo the record names: which one, and its description. */
+export interface Photo {
+  /** SHA-256 of its bytes. */
+  readonly sha256: string
+  readonly alt: string
+}
+
+/** A fault in one scan: reported, answered without it, or its control unit not read. */
+export type StrandMark = 'reported' | 'not-reported' | 'not-read'
+
+/** The life line of a fault over the scans, in order. */
+export interface Strand {
+  readonly alt: string
+  readonly marks: readonly StrandMark[]
+}
+
 /** One key as a card: label colour and letter, what it is, and its grid. */
 export interface KeyCard {
   readonly letter: string
@@ -28,6 +44,8 @@ export interface KeyCard {
   readonly colour: Body<'key-labelled'>['colour']
   readonly form: KeyForm
   readonly alt: string
+  /** Drawn instead of the outline where the photo is at hand and can be carried. */
+  readonly photo?: Photo
   readonly lines: readonly string[]
   readonly head: { readonly function: string; readonly before: string; readonly after: string }
   readonly rows: readonly KeyRow[]
@@ -58,7 +76,12 @@ export type Block =
       readonly columns: readonly Column[]
       readonly rows: readonly (readonly string[])[]
       readonly lastIsTotal?: boolean
+      /** Life lines, one for each row, drawn in the cells of a column whose texts are empty. */
+      readonly strands?: { readonly column: number; readonly rows: readonly Strand[] }
     }
+  /** Lines to be filled in by hand. */
+  | { readonly kind: 'signature'; readonly labels: readonly string[] }
+  | { readonly kind: 'code'; readonly alt: string; readonly data: string; readonly about: string }
   | { readonly kind: 'cylinder'; readonly alt: string; readonly pins: readonly Pin[] }
   | { readonly kind: 'keys'; readonly cards: readonly KeyCard[] }
   | {
@@ -76,6 +99,7 @@ export type Block =
 /** The whole document: what it says, in one language. */
 export interface HandoverText {
   readonly language: string
+  readonly direction: 'ltr' | 'rtl'
   readonly title: string
   /** Repeated at the foot of every page, beside the page number. */
   readonly running: { readonly left: string; readonly pageOf: (page: number, pages: number) => string }
@@ -98,6 +122,10 @@ export function textsOf(block: Block): readonly string[] {
       return block.rows.flatMap(({ label, value }) => [label, value])
     case 'table':
       return [...block.columns.map((column) => column.text), ...block.rows.flat()]
+    case 'signature':
+      return block.labels
+    case 'code':
+      return [block.about]
     case 'cylinder':
       return block.pins.flatMap(({ name, standing, count }) => [name, standing, count])
     case 'keys':

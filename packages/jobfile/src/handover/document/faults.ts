@@ -1,7 +1,7 @@
 /** @module Faults by class, in words a customer can check. */
 import type { FaultClaim, FaultClass, FaultLine, FaultState, ScanPhase } from '@shearline/keywork'
-import { isCode, listText } from '../../words/index.ts'
-import type { Block } from './blocks.ts'
+import { listText } from '../../words/index.ts'
+import type { Block, Strand, StrandMark } from './blocks.ts'
 import { heading, type Pen, paragraph, quiet, subheading } from './pen.ts'
 
 /** What matters most comes first. */
@@ -39,34 +39,79 @@ export function faults(pen: Pen): readonly Block[] {
   for (const name of classes) {
     const lines = state.faults.faults.filter((line) => line.class === name)
     if (lines.length === 0) continue
-    blocks.push(subheading(say(`fault-class.${name}`)), paragraph(say(`fault-means.${name}`)), {
-      kind: 'table',
-      columns: [
-        { text: say('doc.fault-code'), share: 0.16, mono: true },
-        { text: say('doc.fault-unit'), share: 0.22 },
-        { text: say('doc.fault-life'), share: 0.62 },
-      ],
-      rows: lines.map((line) => [line.code, line.unit, story(pen, line)]),
-    })
+    blocks.push(
+      subheading(say(`fault-class.${name}`)),
+      paragraph(say(`fault-means.${name}`)),
+      pen.edition < 2 ? tableOfFirst(pen, lines) : table(pen, lines),
+    )
   }
-  return [...blocks, quiet(say('doc.faults-lamp'))]
+  return [...blocks, ...legend(pen), quiet(say('doc.faults-lamp'))]
+}
+
+/** The table of edition 1, without life lines. */
+function tableOfFirst(pen: Pen, lines: readonly FaultLine[]): Block {
+  const { say } = pen
+  return {
+    kind: 'table',
+    columns: [
+      { text: say('doc.fault-code'), share: 0.16, mono: true },
+      { text: say('doc.fault-unit'), share: 0.22 },
+      { text: say('doc.fault-life'), share: 0.62 },
+    ],
+    rows: lines.map((line) => [line.code, line.unit, story(pen, line)]),
+  }
+}
+
+function table(pen: Pen, lines: readonly FaultLine[]): Block {
+  const { say } = pen
+  return {
+    kind: 'table',
+    columns: [
+      { text: say('doc.fault-code'), share: 0.15, mono: true },
+      { text: say('doc.fault-unit'), share: 0.18 },
+      { text: say('doc.fault-strand'), share: 0.15 },
+      { text: say('doc.fault-life'), share: 0.52 },
+    ],
+    rows: lines.map((line) => [line.code, line.unit, '', story(pen, line)]),
+    strands: { column: 2, rows: lines.map((line) => strand(pen, line)) },
+  }
+}
+
+/** The life line of a fault: one mark for each scan on record. */
+function strand(pen: Pen, line: FaultLine): Strand {
+  const marks = line.life.map((seen): StrandMark => {
+    if (seen.claims.includes('unit-not-read')) return 'not-read'
+    return seen.present ? 'reported' : 'not-reported'
+  })
+  return { alt: pen.say('doc.fault-strand-alt', { code: line.code, life: life(pen, line) }), marks }
+}
+
+function legend({ say, state, language, edition }: Pen): readonly Block[] {
+  const [any] = state.faults.faults
+  if (edition < 2 || any === undefined) return []
+  const names = any.life.map((seen) => say(`phase.${seen.phase}`))
+  return [quiet(say('doc.fault-strand-legend', { phases: listText(language, names) }))]
+}
+
+/** What each scan showed, one after the other. */
+function life(pen: Pen, line: FaultLine): string {
+  const seen = line.life.map((each) =>
+    pen.say('doc.fault-phase', { phase: pen.say(`phase.${each.phase}`), claims: claims(pen, each) }),
+  )
+  return `${seen.join('; ')}.`
 }
 
 /** What the scans showed, the reason if there is one, and who acknowledged it. */
 function story(pen: Pen, line: FaultLine): string {
   const { say, state } = pen
-  const life = line.life.map((seen) =>
-    say('doc.fault-phase', { phase: say(`phase.${seen.phase}`), claims: claims(pen, seen) }),
-  )
-  const sentences = [capital(`${life.join('; ')}.`)]
+  const sentences = [capital(life(pen, line))]
   if (line.airbag) sentences.unshift(say('doc.fault-airbag'))
   if (line.class === 'raised-by-work') {
     const last = line.life.findLast((seen) => !seen.claims.includes('unit-not-read'))
     sentences.push(say(last?.present === true ? 'doc.fault-still' : 'doc.fault-gone'))
   }
   if (line.explanation !== null) {
-    const code = `explanation.${line.explanation.rule}`
-    const reason = isCode(code) ? say(code) : line.explanation.text
+    const reason = say(`explanation.${line.explanation.rule}`)
     sentences.push(say('doc.fault-reason', { reason }))
   }
   const known = state.acknowledged.findLast(({ unit, code }) => unit === line.unit && code === line.code)

@@ -1,7 +1,7 @@
 /** @module Keys in and out, what each can do, which stopped, and how many there are. */
-import type { GridCell } from '@shearline/keywork'
+import { fobCell, type GridCell } from '@shearline/keywork'
 import type { JobKey } from '../../fold/state.ts'
-import { listText, sayDifference, sayStatement } from '../../words/index.ts'
+import { listText, sayDifference, sayStatement, voltsText } from '../../words/index.ts'
 import type { Block, CellMark, KeyCard, KeyRow } from './blocks.ts'
 import { heading, list, type Pen, paragraph } from './pen.ts'
 
@@ -25,6 +25,7 @@ function card(pen: Pen, key: JobKey): KeyCard {
   const form = say(`form.${key.form}`)
   const row = state.grid.rows.find((candidate) => candidate.key === key.id)
   const cells = [...(row?.before ?? []), ...(row?.after ?? [])]
+  const photo = photoOf(pen, key.id)
   const present = cells.filter((cell) => cell.customerPresent === true).length
   const about = [
     say(`origin.${key.origin}`),
@@ -39,6 +40,9 @@ function card(pen: Pen, key: JobKey): KeyCard {
     colour: key.colour,
     form: key.form,
     alt: say('doc.key-drawing', { form, colour, key: key.id }),
+    ...(photo === null
+      ? {}
+      : { photo: { sha256: photo, alt: say('doc.key-photo-alt', { key: key.id, form, colour }) } }),
     lines: [
       say('doc.key-label', { colour }),
       listText(pen.language, about),
@@ -50,10 +54,39 @@ function card(pen: Pen, key: JobKey): KeyCard {
       after: say('doc.key-after'),
     },
     rows: (row?.after ?? []).map((after, index) => keyRow(pen, key, row?.before[index], after)),
-    notes: tested(cells)
-      ? [present === 0 ? say('doc.key-no-present') : say('doc.key-present', { count: present })]
-      : [],
+    notes: [
+      ...(tested(cells)
+        ? [present === 0 ? say('doc.key-no-present') : say('doc.key-present', { count: present })]
+        : []),
+      ...cellNotes(pen, key),
+      ...(photo === null ? [] : [say('doc.key-photo', { hash: photo.slice(0, 16) })]),
+    ],
   }
+}
+
+/** The latest photo that shows this key, by its SHA-256; null when the record names none. */
+export function photoOf({ facts, edition }: Pick<Pen, 'facts' | 'edition'>, key: string): string | null {
+  if (edition < 2) return null
+  const shown = facts.all('photo-attached').filter(({ body }) => body.shows === 'key' && body.key === key)
+  return shown.at(-1)?.body.blob ?? null
+}
+
+/** What its coin cell read, and what that means. */
+function cellNotes({ say, facts, edition, language }: Pen, key: JobKey): readonly string[] {
+  const labelled = facts.all('key-labelled').filter(({ body }) => body.key === key.id)
+  const cell = labelled.at(-1)?.body.cell
+  if (edition < 2 || cell === undefined) return []
+  const { restVolts, loadedVolts, cells } = cell
+  const replaced = cell.replaced === true ? [say('doc.key-cell-replaced')] : []
+  if (restVolts === undefined && loadedVolts === undefined) return replaced
+  const { verdict } = fobCell(restVolts ?? null, loadedVolts ?? null, cells)
+  const code = loadedVolts === undefined ? 'rest' : restVolts === undefined ? 'loaded' : 'both'
+  const read = say(`doc.key-cell-${code}`, {
+    rest: voltsText(language, restVolts ?? 0),
+    loaded: voltsText(language, loadedVolts ?? 0),
+    verdict: say(`power-cell.${verdict}`),
+  })
+  return [read, ...replaced]
 }
 
 function keyRow({ say }: Pen, key: JobKey, before: GridCell | undefined, after: GridCell): KeyRow {

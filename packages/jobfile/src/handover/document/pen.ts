@@ -1,3 +1,4 @@
+import type { Collected } from '../../fold/collect.ts'
 import type { JobState } from '../../fold/state.ts'
 import { type Code, instantText, type Language, type Params, say } from '../../words/index.ts'
 import type { Block } from './blocks.ts'
@@ -5,6 +6,10 @@ import type { Block } from './blocks.ts'
 /** What every section of the document needs: the job, the language, and a short way to say things. */
 export interface Pen {
   readonly state: JobState
+  /** The facts that the state was folded from, corrections applied. */
+  readonly facts: Collected
+  /** Which edition of the document is written: what an edition said never changes (decision 0018). */
+  readonly edition: number
   readonly language: Language
   readonly zone: string
   readonly say: (code: Code, params?: Params) => string
@@ -14,11 +19,11 @@ export interface Pen {
 /** A part of the document: its heading and what stands below it. */
 export type Section = (pen: Pen) => readonly Block[]
 
-export function makePen(state: JobState, language: Language): Pen {
+export function makePen(of: Pick<Pen, 'state' | 'facts' | 'edition' | 'language'>): Pen {
+  const { state, language } = of
   const zone = state.opened?.zone ?? 'UTC'
   return {
-    state,
-    language,
+    ...of,
     zone,
     say: (code, params) => say(language, code, params),
     instant: (instant) => instantText(language, instant, zone),

@@ -33,11 +33,12 @@ export function corrections({ say, state, instant }: Pen): readonly Block[] {
 }
 
 /** Hashes, fingerprint and the way to verify. */
-export function verifying({ say, state, instant }: Pen, proof: ProofOf): readonly Block[] {
+export function verifying({ say, state, instant, edition }: Pen, proof: ProofOf): readonly Block[] {
   const { seal } = state
   return [
     heading(say('doc.verify')),
     list([say('doc.verify-inside'), say('doc.verify-how'), say('doc.verify-compare')]),
+    ...(edition < 2 ? [] : [code({ alt: say('doc.code-alt'), about: say('doc.code-about') }, proof)]),
     {
       kind: 'facts',
       rows: [
@@ -55,6 +56,12 @@ export function verifying({ say, state, instant }: Pen, proof: ProofOf): readonl
     },
     quiet(`${say('doc.verify-print')} ${say('doc.verify-character')}`),
   ]
+}
+
+/** Record hash and key fingerprint for a machine: upper case, so that the code stays small (ISO/IEC 18004, alphanumeric). */
+function code(words: { readonly alt: string; readonly about: string }, proof: ProofOf): Block {
+  const data = `SHEARLINE:1:RECORD:${proof.recordHash}:KEY:${proof.keyFingerprint}`.toUpperCase()
+  return { kind: 'code', data, ...words }
 }
 
 /** Hex in groups of four, so that two people can read it to each other. */

@@ -1,5 +1,6 @@
 /** @module How the work was done: supply and teaching. */
-import { instantMilliseconds, listText, voltsText } from '../../words/index.ts'
+import { drainAfter } from '@shearline/keywork'
+import { instantMilliseconds, listText, numberText, voltsText } from '../../words/index.ts'
 import type { Block } from './blocks.ts'
 import { heading, type Pen, paragraph } from './pen.ts'
 
@@ -30,6 +31,7 @@ export function supply(pen: Pen): readonly Block[] {
       ...(setting === null
         ? []
         : [{ label: say('doc.supply-battery'), value: say(`battery.${setting.battery}`) }]),
+      ...(pen.edition < 2 ? [] : [...reckoned(pen), ...leftBehind(pen)]),
     ],
   })
   if (readings.length >= 2) blocks.push(curve(pen))
@@ -37,6 +39,45 @@ export function supply(pen: Pen): readonly Block[] {
   if (setting === null) return [...blocks, paragraph(say('doc.supply-undecided'))]
   const held = minimumVolts >= setting.floorVolts
   return [...blocks, paragraph(say(held ? 'doc.supply-above' : 'doc.supply-below'))]
+}
+
+type Row = Extract<Block, { kind: 'facts' }>['rows'][number]
+
+/** What the budget said before the work, as it was shown then. */
+function reckoned({ say, state, language }: Pen): readonly Row[] {
+  const budget = state.supply.setting?.budget
+  if (budget === undefined) return []
+  const { verdict, neededAmperes } = budget
+  const value =
+    verdict === 'connect-supply' && neededAmperes === undefined
+      ? say('doc.power-supply-first')
+      : say(`power-verdict.${verdict}`, { amperes: numberText(language, neededAmperes ?? 0) })
+  return [{ label: say('doc.power-verdict'), value }]
+}
+
+/** How the car was left: current after locking, and whether the support supply was off. */
+function leftBehind({ say, state, facts, language }: Pen): readonly Row[] {
+  const readings = facts.all('supply-read').map(({ body }) => body)
+  const drains = readings.flatMap(({ drain }) => (drain === undefined ? [] : [drain]))
+  const answer = drainAfter(drains, state.supply.setting?.capacityAmpereHours ?? null)
+  const last = drains.filter(({ amperes }) => amperes === answer.amperes).at(-1)
+  const rows: Row[] = []
+  if (last !== undefined)
+    rows.push({
+      label: say('doc.power-drain'),
+      value: say('doc.power-drain-read', {
+        milliamperes: numberText(language, last.amperes * 1000, 0, 0),
+        minutes: Math.round(last.minutes),
+        state: say(`power-drain.${answer.state}`),
+      }),
+    })
+  const removed = readings.findLast((reading) => reading.supplyRemoved !== undefined)?.supplyRemoved
+  if (removed !== undefined)
+    rows.push({
+      label: say('doc.power-removed'),
+      value: say('doc.power-removed-state', { removed: removed ? 'yes' : 'no' }),
+    })
+  return rows
 }
 
 function curve({ say, state, language }: Pen): Block {

@@ -1,8 +1,10 @@
 /** @module Keys as cards: label colour and letter, a drawing of the key, and what it can do before and after. */
 import type { Block, CellMark, KeyCard, KeyRow } from '../document/index.ts'
 import { ink, labelInk, styles } from './ink.ts'
+import { jpegSize } from './jpeg.ts'
 import { drawKeyShape } from './key-shape.ts'
-import { page, type Sheet, type Tag, textWidth } from './sheet.ts'
+import { type Box, page, type Sheet, type Tag, textWidth } from './sheet.ts'
+import { dots } from './strand.ts'
 
 type Keys = Extract<Block, { kind: 'keys' }>
 
@@ -11,6 +13,8 @@ const width = (textWidth - gap) / 2
 const pad = 9
 const label = 32
 const shape = 62
+const outlineHeight = 26
+const photoHeight = 50
 const markWidth = 11
 const columns = [0.44, 0.28, 0.28] as const
 const inner = width - 2 * pad
@@ -28,12 +32,26 @@ function pairs(cards: readonly KeyCard[]): readonly (readonly KeyCard[])[] {
 const textLeft = label + 8
 const lineWidth = inner - textLeft - shape
 
+/** The photo of a key and its size in pixels, where it is at hand and can be carried. */
+function photoAtHand(sheet: Sheet, { photo }: KeyCard): { bytes: Uint8Array; alt: string } | null {
+  const bytes = photo === undefined ? undefined : sheet.pictures.get(photo.sha256)
+  return photo === undefined || bytes === undefined || jpegSize(bytes) === null
+    ? null
+    : { bytes, alt: photo.alt }
+}
+
 function headHeight(sheet: Sheet, card: KeyCard): number {
   const title = sheet.measure(styles.cardTitle, card.title, lineWidth)
   const lines = card.lines.map((line, index) =>
-    sheet.measure(styles.cardLine, line, index === 0 ? lineWidth : inner - textLeft),
+    sheet.measure(styles.cardLine, line, lineRoom(sheet, card, index)),
   )
-  return Math.max(label, title + lines.reduce((sum, line) => sum + line + 1.5, 2)) + 7
+  const picture = photoAtHand(sheet, card) === null ? outlineHeight : photoHeight
+  return Math.max(label, picture, title + lines.reduce((sum, line) => sum + line + 1.5, 2)) + 7
+}
+
+/** Below an outline a line may run to the card's edge; beside a photo it may not. */
+function lineRoom(sheet: Sheet, card: KeyCard, index: number): number {
+  return index === 0 || photoAtHand(sheet, card) !== null ? lineWidth : inner - textLeft
 }
 
 function rowHeight(sheet: Sheet, row: KeyRow): number {
@@ -80,16 +98,7 @@ function drawCard(sheet: Sheet, card: KeyCard, x: number, top: number, height: n
     // The hole of the tag.
     doc.circle(left + 6, top + pad + 6, 2.2).fill(ink.sheet)
   })
-  const drawing: [number, number, number, number] = [
-    x + width - pad - shape,
-    top + pad,
-    x + width - pad,
-    top + pad + 26,
-  ]
-  sheet.tag(section, 'Figure', () => drawKeyShape(doc, card.form, drawing[0], drawing[1], shape), {
-    alt: card.alt,
-    bbox: drawing,
-  } as PDFKit.Mixins.StructureElementOptions)
+  drawPicture(sheet, card, section, [x + width - pad - shape, top + pad])
   const letter = { ...styles.letter, colour: colour.letter }
   let y = top + pad
   sheet.tag(section, 'H3', () => {
@@ -98,7 +107,7 @@ function drawCard(sheet: Sheet, card: KeyCard, x: number, top: number, height: n
   })
   card.lines.forEach((line, index) => {
     sheet.tag(section, 'P', () => {
-      const room = index === 0 ? lineWidth : inner - textLeft
+      const room = lineRoom(sheet, card, index)
       y += sheet.write(styles.cardLine, line, left + textLeft, y, room) + 1.5
     })
   })
@@ -109,6 +118,36 @@ function drawCard(sheet: Sheet, card: KeyCard, x: number, top: number, height: n
       y += sheet.write(styles.cardLine, note, left, y + 2, inner) + 2
     })
   section.end()
+}
+
+/** The photo where there is one, else an outline of this form of key. */
+function drawPicture(
+  sheet: Sheet,
+  card: KeyCard,
+  section: Tag,
+  [left, top]: readonly [number, number],
+): void {
+  const { doc } = sheet
+  const photo = photoAtHand(sheet, card)
+  const right = left + shape
+  if (photo === null) {
+    sheet.figure(section, card.alt, [left, top, right, top + outlineHeight], () =>
+      sheet.shape(() => drawKeyShape(doc, card.form, left, top, shape)),
+    )
+    return
+  }
+  const box: Box = [left, top, right, top + photoHeight]
+  const [x] = sheet.box(box)
+  sheet.figure(section, photo.alt, box, () => {
+    const bytes: ArrayBuffer = new Uint8Array(photo.bytes).buffer
+    doc.save().roundedRect(x, top, shape, photoHeight, 4).clip()
+    doc.image(bytes, x, top, {
+      cover: [shape, photoHeight],
+      align: 'center',
+      valign: 'center',
+    })
+    doc.restore()
+  })
 }
 
 function drawGrid(sheet: Sheet, card: KeyCard, section: Tag, left: number, top: number): number {
@@ -155,7 +194,7 @@ function drawGrid(sheet: Sheet, card: KeyCard, section: Tag, left: number, top: 
 /** A mark beside the word: full disc works, cross fails, ring not tested, short stroke does not apply. */
 function drawMark(doc: PDFKit.PDFDocument, mark: CellMark, x: number, y: number): void {
   doc.lineWidth(1.2).strokeColor(ink.text)
-  if (mark === 'works') doc.circle(x, y, 2.7).fill(ink.brassDeep)
+  if (mark === 'works') dots(doc, [x], y, 2.7, ink.brassDeep)
   else if (mark === 'fails')
     doc
       .moveTo(x - 2.4, y - 2.4)

@@ -25,14 +25,19 @@ export function drawCurve(sheet: Sheet, block: Curve): void {
     x: (at) => page.left + left + at * (textWidth - left - pad * 2),
     y: (value) => top + height - pad - ((value - least) / span) * (height - pad * 2),
   }
-  const draw = () => {
-    sheet.doc.roundedRect(page.left + left - pad, top, textWidth - left + pad, height, 5).fill(ink.paper)
-    drawFloor(sheet, block, place)
-    drawReadings(sheet, block, place)
-    drawLegend(sheet, block, top + height + 5)
-  }
-  const bbox = [page.left, top, page.left + textWidth, top + height + legendHeight]
-  sheet.tag(sheet.root, 'Figure', draw, { alt: block.alt, bbox } as PDFKit.Mixins.StructureElementOptions)
+  sheet.figure(
+    sheet.root,
+    block.alt,
+    [page.left, top, page.left + textWidth, top + height + legendHeight],
+    () => {
+      sheet.shape(() =>
+        sheet.doc.roundedRect(page.left + left - pad, top, textWidth - left + pad, height, 5).fill(ink.paper),
+      )
+      drawFloor(sheet, block, place)
+      sheet.shape(() => drawReadings(sheet, block, place))
+      drawLegend(sheet, block, top + height + 5)
+    },
+  )
   sheet.y = top + curveHeight
 }
 
@@ -61,12 +66,14 @@ function drawFloor(sheet: Sheet, block: Curve, { top, x, y }: Place): void {
   const from = session.length === 0 ? 0 : Math.min(...session)
   const to = session.length === 0 ? 1 : Math.max(...session)
   const floor = y(block.floorVolts)
-  sheet.doc.lineWidth(1).dash(5, { space: 3 }).strokeColor(ink.text)
-  sheet.doc
-    .moveTo(x(from) - 8, floor)
-    .lineTo(x(to) + 8, floor)
-    .stroke()
-    .undash()
+  sheet.shape(() => {
+    sheet.doc.lineWidth(1).dash(5, { space: 3 }).strokeColor(ink.text)
+    sheet.doc
+      .moveTo(x(from) - 8, floor)
+      .lineTo(x(to) + 8, floor)
+      .stroke()
+      .undash()
+  })
   const below = floor + 12 < top + height
   const width = sheet.widthOf(styles.scale, block.floorText) + 2
   const middle = (x(from) + x(to) - width) / 2
@@ -82,7 +89,8 @@ function drawPoint(doc: PDFKit.PDFDocument, x: number, y: number, session: boole
 function drawLegend(sheet: Sheet, { legend }: Curve, y: number): void {
   let x = page.left + left - pad + 6
   legend.forEach((text, index) => {
-    drawPoint(sheet.doc, x, y + 4.4, index === 0)
+    const at = x
+    sheet.shape(() => drawPoint(sheet.doc, at, y + 4.4, index === 0))
     const width = sheet.widthOf(styles.scale, text) + 2
     sheet.write(styles.scale, text, x + 7, y, width)
     x += width + 26

@@ -25,11 +25,8 @@ export function drawCylinder(sheet: Sheet, block: Cylinder): void {
   sheet.need(cylinderHeight)
   const top = sheet.y
   const line = top + lineAt
-  const box: [number, number, number, number] = [page.left, top, page.left + textWidth, top + bodyHeight]
-  sheet.tag(
-    sheet.root,
-    'Figure',
-    () => {
+  sheet.figure(sheet.root, block.alt, [page.left, top, page.left + textWidth, top + bodyHeight], () => {
+    sheet.shape(() => {
       drawBody(sheet, top, line, block.pins)
       block.pins.forEach((pin, index) => {
         drawTumbler(sheet, pin, centre(index, block.pins.length), line, top)
@@ -40,9 +37,8 @@ export function drawCylinder(sheet: Sheet, block: Cylinder): void {
         .lineTo(page.left + textWidth + 5, line)
         .stroke()
         .lineCap('butt')
-    },
-    { alt: block.alt, bbox: box } as PDFKit.Mixins.StructureElementOptions,
-  )
+    })
+  })
   const width = textWidth / Math.max(1, block.pins.length)
   const list = sheet.group(sheet.root, 'L')
   block.pins.forEach((pin, index) => {

@@ -1,6 +1,7 @@
 /** @module Draws a handover text on A4 pages as PDF/A-3a. */
 import type { Block, HandoverText } from '../document/index.ts'
 import { drawKeys, keysStart } from './cards.ts'
+import { codeHeight, drawCode } from './code.ts'
 import { curveHeight, drawCurve } from './curve.ts'
 import { cylinderHeight, drawCylinder } from './cylinder.ts'
 import { styles } from './ink.ts'
@@ -14,18 +15,22 @@ import {
   listStart,
   paragraphHeight,
 } from './prose.ts'
-import { type Fonts, instantOf, page, Sheet, textWidth } from './sheet.ts'
+import { type Fonts, instantOf, type Pictures, page, Sheet, textWidth } from './sheet.ts'
+import { drawSignature, signatureHeight } from './signature.ts'
 import { drawFacts, drawTable, factsStart, tableStart } from './tables.ts'
 
-export type { Fonts } from './sheet.ts'
+export type { Fonts, Pictures } from './sheet.ts'
 
 /** A file to carry inside the document. */
 export interface Attachment {
   readonly name: string
   readonly description: string
   readonly bytes: Uint8Array
-  /** `Source`: what the pages were made from. `Data`: what belongs to them (ISO 19005-3, AFRelationship). */
-  readonly relationship: 'Source' | 'Data'
+  /** `Source`: what the pages were made from. `Data`: what belongs to them.
+   * `Alternative`: what says the same for programs (ISO 19005-3, AFRelationship). */
+  readonly relationship: 'Source' | 'Data' | 'Alternative'
+  /** Media type. */
+  readonly type: 'application/json' | 'text/xml'
 }
 
 /** Draws the text and attaches the files. The same input gives the same bytes, in Node and in a browser. */
@@ -34,20 +39,21 @@ export async function drawHandover(
   fonts: Fonts,
   madeAtMilliseconds: number,
   attachments: readonly Attachment[],
+  pictures: Pictures = new Map(),
 ): Promise<Uint8Array> {
-  const { language, title } = text
-  const sheet = new Sheet({ title, language, madeAtMilliseconds, fonts })
+  const { language, direction, title } = text
+  const sheet = new Sheet({ title, language, direction, madeAtMilliseconds, fonts, pictures })
   text.blocks.forEach((block, index) => {
     keepTogether(sheet, text.blocks, index)
     wayOf(block).draw(sheet, block)
   })
   drawFeet(sheet, text)
-  for (const { bytes, name, description, relationship } of attachments) {
+  for (const { bytes, name, description, relationship, type } of attachments) {
     const options = {
       name,
       description,
       relationship,
-      type: 'application/json',
+      type,
       creationDate: instantOf(madeAtMilliseconds),
       modifiedDate: instantOf(madeAtMilliseconds),
     }
@@ -72,6 +78,8 @@ const ways: { readonly [K in Block['kind']]: Way<Extract<Block, { kind: K }>> } 
   list: { draw: drawList, start: listStart },
   facts: { draw: drawFacts, start: factsStart },
   table: { draw: drawTable, start: tableStart },
+  signature: { draw: drawSignature, start: () => signatureHeight },
+  code: { draw: drawCode, start: () => codeHeight },
   cylinder: { draw: drawCylinder, start: () => cylinderHeight },
   keys: { draw: drawKeys, start: keysStart },
   curve: { draw: drawCurve, start: () => curveHeight },
@@ -84,7 +92,8 @@ function wayOf(block: Block): Way<Block> {
 /** True when a block belongs to the one below it and may not stay behind on a page without it. */
 function leads(block: Block, below: Block['kind'] | undefined): boolean {
   if (block.kind === 'heading' || block.kind === 'subheading') return true
-  if (block.kind === 'paragraph') return below === 'table' || below === 'keys' || below === 'list'
+  if (block.kind === 'paragraph')
+    return below === 'table' || below === 'keys' || below === 'list' || below === 'signature'
   return (block.kind === 'list' && below === 'facts') || (block.kind === 'facts' && below === 'curve')
 }
 

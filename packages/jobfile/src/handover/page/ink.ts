@@ -19,6 +19,7 @@ export const ink = {
   bore: '#f8f4ea',
   line: '#b5352a',
   white: '#ffffff',
+  black: '#000000',
 } as const
 
 /** Label colours of keys, and the ink of a letter on them. */

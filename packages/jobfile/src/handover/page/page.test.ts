@@ -60,7 +60,7 @@ describe('the document as PDF/A-3a (ISO 19005-3)', () => {
 
   it('describes every picture in words', () => {
     const figures = latin1(van).match(/\/S \/Figure\n(?:[^>]|>(?!>))*/g) ?? []
-    expect(figures.length).toBe(7)
+    expect(figures.length).toBe(9)
     for (const figure of figures) expect(figure).toMatch(/\/Alt \(.{20,}/s)
   })
 

@@ -1,16 +1,15 @@
 /** @module The sheets a handover document is drawn on: pages, letters, tags, and where the next line stands. */
 import PDFDocument from 'pdfkit'
-import { tidy } from '../document/index.ts'
-import { HandoverRefused } from '../refused.ts'
 import { ink, type Style } from './ink.ts'
+import { type Align, type Fonts, Letters, page } from './letters.ts'
 
-/** TrueType or OpenType fonts as bytes; every one is embedded as a subset. */
-export interface Fonts {
-  readonly regular: Uint8Array
-  readonly bold: Uint8Array
-  /** For codes; the regular face when absent. */
-  readonly mono?: Uint8Array
-}
+export { type Fonts, page, textWidth } from './letters.ts'
+
+/** Left, top, right, bottom in points from the upper left corner of the page. */
+export type Box = readonly [left: number, top: number, right: number, bottom: number]
+
+/** Bytes of pictures that are at hand, by their SHA-256. */
+export type Pictures = ReadonlyMap<string, Uint8Array>
 
 export type Tag = PDFKit.PDFStructureElement
 
@@ -18,20 +17,17 @@ export type Tag = PDFKit.PDFStructureElement
 export interface SheetOptions {
   readonly title: string
   readonly language: string
+  /** Direction the language is written in: pages for a right-to-left language are mirrored. */
+  readonly direction: 'ltr' | 'rtl'
   readonly madeAtMilliseconds: number
   readonly fonts: Fonts
+  readonly pictures: Pictures
 }
 
-/** A4 in points, and the margins. */
-export const page = { width: 595.28, height: 841.89, left: 50, right: 50, top: 48, bottom: 58 } as const
-export const textWidth: number = page.width - page.left - page.right
-
-/** The part of fontkit's font that says whether a character can be printed. */
-interface Coverage {
-  hasGlyphForCodePoint(codePoint: number): boolean
+/** The catalogue of the file, which pdfkit keeps to itself. */
+interface Catalogued {
+  readonly _root: { readonly data: { readonly ViewerPreferences?: { data: Record<string, unknown> } } }
 }
-
-const replacement = '\uFFFD'
 
 /** Draws tagged content downwards from page to page. */
 export class Sheet {
@@ -39,9 +35,13 @@ export class Sheet {
   readonly root: Tag
   /** Where the next thing is drawn, in points from the top of the page. */
   y: number = page.top
-  readonly #coverage = new Map<Style['face'], Coverage>()
+  readonly direction: 'ltr' | 'rtl'
+  readonly pictures: Pictures
+  readonly #letters: Letters
 
   constructor(options: SheetOptions) {
+    this.direction = options.direction
+    this.pictures = options.pictures
     this.doc = new PDFDocument({
       size: 'A4',
       margins: { top: 0, bottom: 0, left: 0, right: 0 },
@@ -60,27 +60,11 @@ export class Sheet {
         CreationDate: instantOf(options.madeAtMilliseconds),
       },
     })
-    const { regular, bold, mono } = options.fonts
-    for (const [face, bytes] of Object.entries({ regular, bold, mono: mono ?? regular })) {
-      this.#open(face, bytes)
-      const { _font } = this.doc as unknown as { _font: { font: Coverage } }
-      this.#coverage.set(face as Style['face'], _font.font)
-    }
+    this.#letters = new Letters(this.doc, options.fonts, options.direction)
+    const preferences = (this.doc as unknown as Catalogued)._root.data.ViewerPreferences
+    if (preferences !== undefined && this.direction === 'rtl') preferences.data.Direction = 'R2L'
     this.root = this.doc.struct('Document')
     this.doc.addStructure(this.root)
-  }
-
-  /** Registers a face. Throws HandoverRefused when its bytes are not a font. */
-  #open(face: string, bytes: Uint8Array): void {
-    this.doc.registerFont(face, bytes)
-    try {
-      this.doc.font(face)
-    } catch {
-      throw new HandoverRefused(
-        `The bytes of the ${face} face are not a font.`,
-        'Pass a TrueType or OpenType font.',
-      )
-    }
   }
 
   /** Room left on this page, in points. */
@@ -101,45 +85,19 @@ export class Sheet {
     return true
   }
 
-  /** The text as the face can print it; what it lacks stands as the replacement character. */
-  printable(style: Style, text: string): string {
-    const coverage = this.#coverage.get(style.face)
-    return [...tidy(text)]
-      .map((character) =>
-        coverage?.hasGlyphForCodePoint(character.codePointAt(0) ?? 0) === false ? replacement : character,
-      )
-      .join('')
-  }
-
   /** Height of a text set in a width, in points. */
   measure(style: Style, text: string, width: number): number {
-    this.doc.font(style.face).fontSize(style.size)
-    return this.doc.heightOfString(this.printable(style, text), this.#options(style, width)) - style.gap
+    return this.#letters.measure(style, text, width)
   }
 
   /** Width of a text on one line, in points. */
   widthOf(style: Style, text: string): number {
-    this.doc.font(style.face).fontSize(style.size)
-    return this.doc.widthOfString(this.printable(style, text), { characterSpacing: style.spread ?? 0 })
+    return this.#letters.widthOf(style, text)
   }
 
-  /** Writes a text with its upper left corner at x, y. Returns its height in points. */
-  write(
-    style: Style,
-    text: string,
-    x: number,
-    y: number,
-    width: number,
-    align: 'left' | 'right' | 'center' = 'left',
-  ): number {
-    const height = this.measure(style, text, width)
-    this.doc.font(style.face).fontSize(style.size).fillColor(style.colour)
-    this.doc.text(this.printable(style, text), x, y, { ...this.#options(style, width), align })
-    return height
-  }
-
-  #options(style: Style, width: number): PDFKit.Mixins.TextOptions {
-    return { width, lineGap: style.gap, characterSpacing: style.spread ?? 0 }
+  /** Writes a text with its upper left corner at x, y, mirrored on a mirrored page. Returns its height in points. */
+  write(style: Style, text: string, x: number, y: number, width: number, align: Align = 'left'): number {
+    return this.#letters.write(style, text, { x, y, width }, align)
   }
 
   /** Draws what a reader should be told of, under a tag. */
@@ -162,8 +120,34 @@ export class Sheet {
   /** Draws decoration that means nothing to a reader: rules, grounds, running feet. */
   decorate(draw: () => void, type: 'Layout' | 'Pagination' = 'Layout'): void {
     this.doc.markContent('Artifact', { type })
-    draw()
+    if (type === 'Layout') this.shape(draw)
+    else draw()
     this.doc.endMarkedContent()
+  }
+
+  /** Draws shapes, no letters: mirrored on a mirrored page. */
+  shape(draw: () => void): void {
+    if (this.direction === 'ltr') {
+      draw()
+      return
+    }
+    this.doc.save()
+    this.doc.transform(-1, 0, 0, 1, page.width, 0)
+    draw()
+    this.doc.restore()
+  }
+
+  /** A box of left, top, right and bottom, where it stands on this page. */
+  box([left, top, right, bottom]: Box): Box {
+    return this.direction === 'ltr'
+      ? [left, top, right, bottom]
+      : [page.width - right, top, page.width - left, bottom]
+  }
+
+  /** Draws a picture that is described in words, under its tag. */
+  figure(parent: Tag, alt: string, box: Box, draw: () => void): void {
+    const options = { alt, bbox: this.box(box) } as PDFKit.Mixins.StructureElementOptions
+    this.tag(parent, 'Figure', draw, options)
   }
 
   /** A thin rule across a width. */

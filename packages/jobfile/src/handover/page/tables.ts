@@ -1,8 +1,9 @@
 /** @module Facts (label and value) and tables whose head is repeated on every page. */
-import type { Block, Column } from '../document/index.ts'
+import type { Block, Column, Strand } from '../document/index.ts'
 import { ink, type Style, styles } from './ink.ts'
 import { pageRoom, writeLong } from './long.ts'
 import { page, type Sheet, type Tag, textWidth } from './sheet.ts'
+import { drawStrand } from './strand.ts'
 
 type Kind<K extends Block['kind']> = Extract<Block, { kind: K }>
 type Fact = Kind<'facts'>['rows'][number]
@@ -128,7 +129,7 @@ export function drawTable(sheet: Sheet, block: Table): void {
       return
     }
     if (sheet.need(height)) drawHead(sheet, block, null)
-    drawRow(sheet, block, group, row, total, height)
+    drawRow(sheet, block, group, { row, strand: block.strands?.rows[index], total, height })
   })
   group.end()
   sheet.rule(page.left, sheet.y, textWidth, ink.edge, 0.5)
@@ -172,14 +173,14 @@ function drawLongRow(sheet: Sheet, block: Table, group: Tag, row: readonly strin
   line.end()
 }
 
-function drawRow(
-  sheet: Sheet,
-  block: Table,
-  group: Tag,
-  row: readonly string[],
-  total: boolean,
-  height: number,
-): void {
+interface Row {
+  readonly row: readonly string[]
+  readonly strand: Strand | undefined
+  readonly total: boolean
+  readonly height: number
+}
+
+function drawRow(sheet: Sheet, block: Table, group: Tag, { row, strand, total, height }: Row): void {
   const top = sheet.y
   const places = edges(block.columns)
   sheet.rule(page.left, top, textWidth, total ? ink.edge : ink.rule, total ? 0.9 : 0.6)
@@ -187,6 +188,12 @@ function drawRow(
   block.columns.forEach((column, index) => {
     const place = places[index]
     if (place === undefined) return
+    if (strand !== undefined && index === block.strands?.column) {
+      const cell = sheet.group(line, 'TD')
+      drawStrand(sheet, cell, strand, [place.x, top + rowPad, place.x + place.width, top + rowPad + 12])
+      cell.end()
+      return
+    }
     sheet.tag(line, 'TD', () =>
       sheet.write(styleOf(column, total), row[index] ?? '', place.x, top + rowPad, place.width, column.align),
     )

@@ -1,4 +1,5 @@
 /** @module The text that the pages print, read from their content streams through the fonts' ToUnicode maps. */
+import { holdsLeftToRight } from '../page/bidi.ts'
 import { latin1 } from './bytes.ts'
 import type { PdfFile } from './file.ts'
 import {
@@ -75,6 +76,8 @@ class ContentReader {
   readonly #marks: boolean[] = []
   readonly #running: string[] = []
   #content = ''
+  /** Texts of glyphs since a mark that says they stand in reversed order; null outside of one. */
+  #reversed: string[] | null = null
   #font: GlyphText = new Map()
 
   constructor(bytes: Uint8Array, fonts: ReadonlyMap<string, GlyphText>) {
@@ -104,7 +107,11 @@ class ContentReader {
       const artifact = asName(operands[0]) === 'Artifact'
       if (artifact && !this.#inArtifact) this.#running.push('')
       this.#marks.push(artifact || this.#inArtifact)
-    } else if (operator === 'EMC') this.#marks.pop()
+      if (asName(operands[0]) === 'ReversedChars') this.#reversed = []
+    } else if (operator === 'EMC') {
+      this.#endReversed()
+      this.#marks.pop()
+    }
   }
 
   get #inArtifact(): boolean {
@@ -113,20 +120,36 @@ class ContentReader {
 
   #show(shown: PdfValue | undefined): void {
     const pieces = Array.isArray(shown) ? shown : [shown]
-    let text = ''
-    for (const piece of pieces) if (piece instanceof Text) text += this.#decode(piece.text)
+    const glyphs = pieces.flatMap((piece) => (piece instanceof Text ? this.#decode(piece.text) : []))
+    if (this.#reversed === null) this.#print(glyphs.join(''))
+    else this.#reversed.push(...glyphs)
+  }
+
+  /**
+   * Turns reversed characters round (ISO 32000-1, 14.8.2.3.3). Letters and figures that run from left to right are
+   * never drawn so; a page that claims it is read as it stands.
+   */
+  #endReversed(): void {
+    const glyphs = this.#reversed
+    this.#reversed = null
+    if (glyphs === null) return
+    const strange = holdsLeftToRight(glyphs.join(''))
+    this.#print((strange ? glyphs : [...glyphs].reverse()).join(''))
+  }
+
+  #print(text: string): void {
     if (this.#inArtifact) this.#running.push(`${this.#running.pop() ?? ''}${text}`)
     else this.#content += text
   }
 
   /** Two bytes a glyph (Identity-H). A glyph without a text prints something that no record says. */
-  #decode(codes: string): string {
-    let text = ''
+  #decode(codes: string): readonly string[] {
+    const texts: string[] = []
     for (let at = 0; at < codes.length; at += 2) {
       const glyph = (codes.charCodeAt(at) << 8) | (codes.charCodeAt(at + 1) & 0xff)
-      text += this.#font.get(glyph) ?? '\u{F0000}'
+      texts.push(this.#font.get(glyph) ?? '\u{F0000}')
     }
-    return text
+    return texts
   }
 }
 

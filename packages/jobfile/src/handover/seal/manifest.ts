@@ -2,10 +2,21 @@
 import { z } from 'zod'
 import { canonicalJson, type Sign, toBase64Url } from '../../chain/index.ts'
 import { deviceId, instant, sha256Hex, signature } from '../../facts/index.ts'
+import { latestEdition } from '../document/index.ts'
 import type { Part } from './parts.ts'
 
-/** Which version made a document: the same version must derive the same text from the same record. */
-export const maker = 'shearline 0.1.0'
+/** Which version made a document, and in which edition: the same edition gives the same text for the same record. */
+export const maker: string = `shearline 0.1.0, document ${latestEdition}`
+
+/** Makers that did not name their edition yet. */
+const unnamed: ReadonlyMap<string, number> = new Map([['shearline 0.1.0', 1]])
+
+/** The edition of a document by who made it; null when this version does not know that edition. */
+export function editionOf(madeBy: string): number | null {
+  const named = /, document (\d{1,4})$/.exec(madeBy)
+  const edition = named === null ? (unnamed.get(madeBy) ?? null) : Number(named[1])
+  return edition === null || edition < 1 || edition > latestEdition ? null : edition
+}
 
 const manifestForm = z.strictObject({
   format: z.literal('shearline-seal'),
@@ -30,6 +41,13 @@ const manifestForm = z.strictObject({
   sealFact: sha256Hex.nullable(),
   /** SHA-256 of what the pages print, in reading order. */
   text: sha256Hex,
+  /**
+   * For whoever has openssl and a shell only: all bytes before the seal's update in one, and the update's lines but
+   * for the seal's own and the identifiers. Stands last in the canonical form. Older documents have none.
+   */
+  whole: z
+    .strictObject({ bytes: z.number().int().min(0), rest: sha256Hex, sha256: sha256Hex })
+    .exactOptional(),
 })
 
 /** What the sealing device signs. */

@@ -4,8 +4,12 @@ import type { JobRecord } from '../../record/index.ts'
 import { nameOf, type PdfFile } from '../pdf/file.ts'
 import { type Dictionary, isDictionary, type PdfValue, Ref } from '../pdf/objects.ts'
 
-/** Names of the two files attached to every handover document. */
-export const attached = { record: 'shearline-record.json', seal: 'shearline-seal.json' } as const
+/** Names of the files attached to a handover document: record and seal to every one, an invoice where there is one. */
+export const attached = {
+  record: 'shearline-record.json',
+  seal: 'shearline-seal.json',
+  invoice: 'invoice.xml',
+} as const
 
 /** A run of bytes with a name. Parts follow each other without a gap. */
 export interface Part {
@@ -109,6 +113,7 @@ function nameObjects(file: PdfFile): ReadonlyMap<number, string> {
   for (const [name, part] of [
     [attached.record, 'signed record'],
     [attached.seal, 'seal'],
+    [attached.invoice, 'invoice'],
   ] as const) {
     const found = attachments.get(name)
     if (found === undefined) continue

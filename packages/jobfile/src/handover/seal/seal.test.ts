@@ -7,6 +7,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import packageJson from '../../../package.json' with { type: 'json' }
 import { factHash, fromBase64Url, sha256OfBytes } from '../../chain/index.ts'
 import { recordText } from '../../record/index.ts'
+import { latestEdition } from '../document/index.ts'
 import { makeHandover } from '../make.ts'
 import { latin1 } from '../pdf/bytes.ts'
 import { baseOf, present, sealAt, sealOf, skipNote } from '../testing/files.ts'
@@ -88,6 +89,6 @@ describe('the seal of a document', () => {
   })
 
   it('says by which version it was made', () => {
-    expect(maker).toBe(`shearline ${packageJson.version}`)
+    expect(maker).toBe(`shearline ${packageJson.version}, document ${latestEdition}`)
   })
 })

@@ -1,8 +1,22 @@
 /** @module The bytes that add the seal to a file: an incremental update (ISO 32000-1, 7.5.6). */
-import { canonicalJson, sha256OfBytes } from '../../chain/index.ts'
+import { canonicalJson, sha256OfBytes, toBase64Url } from '../../chain/index.ts'
 import type { PdfFile } from '../pdf/file.ts'
 import { type PdfValue, Ref, Text } from '../pdf/objects.ts'
-import { manifestBytes, type Seal } from './manifest.ts'
+import { type Manifest, manifestBytes, type Seal } from './manifest.ts'
+
+/** A manifest with the hashes that a stranger checks by hand: of everything before the update, and of its frame. */
+export function withWhole(base: PdfFile, manifest: Manifest): Manifest {
+  const whole = (rest: string) => ({ bytes: base.bytes.length, rest, sha256: sha256OfBytes(base.bytes) })
+  // Hash and signature stand in with their length: the frame holds lengths and places, and nothing of either.
+  const draft = { ...manifest, whole: whole('0'.repeat(64)) }
+  const update = updateBytes(base, { manifest: draft, signature: toBase64Url(new Uint8Array(64)) })
+  const frame = new TextDecoder()
+    .decode(update)
+    .split('\n')
+    .filter((line) => !line.startsWith('{"manifest":{') && !line.startsWith('/ID ['))
+    .join('\n')
+  return { ...manifest, whole: whole(sha256OfBytes(frame)) }
+}
 
 /** The seal as it stands in the file. */
 export function sealText(seal: Seal): string {

@@ -89,8 +89,8 @@ export async function sealText(
   const bytes = new TextEncoder().encode(recordText(record))
   const seat = new TextEncoder().encode('{}')
   const base = await drawHandover(text, fonts, Date.parse(madeAt), [
-    { name: attached.record, description: '', bytes, relationship: 'Source' },
-    { name: attached.seal, description: '', bytes: seat, relationship: 'Data' },
+    { name: attached.record, description: '', bytes, relationship: 'Source', type: 'application/json' },
+    { name: attached.seal, description: '', bytes: seat, relationship: 'Data', type: 'application/json' },
   ])
   const file = PdfFile.open(base)
   const seats = file?.attachments()

@@ -1,5 +1,6 @@
 import type { Finding } from '@shearline/bus'
 import type { JobRecord, RecordFindingCode } from '../../record/index.ts'
+import type { Coverage } from './coverage.ts'
 
 export type HandoverFindingCode =
   | RecordFindingCode
@@ -16,6 +17,7 @@ export type HandoverFindingCode =
   | 'record-missing'
   | 'page-does-not-follow'
   | 'page-not-compared'
+  | 'invoice-does-not-follow'
 
 export type HandoverFinding = Finding<HandoverFindingCode>
 
@@ -34,6 +36,10 @@ export interface HandoverCheck {
   readonly record: JobRecord | null
   /** Who sealed the file, when its seal is right: to be compared with a fingerprint from the firm. */
   readonly sealedBy: { readonly device: string; readonly name: string; readonly fingerprint: string } | null
+  /** Which bytes the seal covers; null when the file has no seal whose signature is right. */
+  readonly coverage: Coverage | null
+  /** Whether the printed pages state what the record states; compared only with a proven record under a right seal. */
+  readonly pages: 'state-the-record' | 'differ' | 'not-compared'
   readonly findings: readonly HandoverFinding[]
 }
 

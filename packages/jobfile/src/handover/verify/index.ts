@@ -4,13 +4,15 @@ import type { JobRecord } from '../../record/index.ts'
 import { latin1 } from '../pdf/bytes.ts'
 import { PdfFile } from '../pdf/file.ts'
 import { type Manifest, manifestBytes, partsListed, type Seal } from '../seal/manifest.ts'
-import { attached, type Part, placesOf } from '../seal/parts.ts'
-import { updateBytes } from '../seal/update.ts'
+import { type CoveredPart, coveredParts } from './coverage.ts'
 import { findSeal, looksLikePdf } from './find-seal.ts'
 import { askAgain, finding, type HandoverCheck, type HandoverFinding } from './findings.ts'
+import { checkInvoice } from './invoice.ts'
 import { checkPages } from './pages.ts'
 import { readRecord, recordPlace } from './record.ts'
+import { checkUpdate } from './update.ts'
 
+export type { Coverage, CoveredPart } from './coverage.ts'
 export type {
   HandoverCheck,
   HandoverFinding,
@@ -39,18 +41,22 @@ export async function verifyHandover(bytes: Uint8Array, verifier: Verifier): Pro
     )
   // A seal whose signature is wrong accuses no part: its own list may be what was changed.
   const trusted = signed ? seal : null
-  const parts = trusted === null ? [] : partsListed(trusted.manifest)
-  const places = placesOf(parts)
-  const changed = changedParts(bytes, parts)
-  findings.push(...changed.map((index) => partChanged(parts[index], places[index])))
+  const parts = trusted === null ? [] : coveredParts(bytes, partsListed(trusted.manifest))
+  const changed = parts.filter(({ whole }) => !whole)
+  findings.push(...changed.map(partChanged))
 
-  const sealedEnd = places.at(-1)?.to ?? bytes.length
+  const sealedEnd = parts.at(-1)?.to ?? bytes.length
   const base = PdfFile.open(bytes.subarray(0, Math.min(sealedEnd, bytes.length)))
-  if (trusted !== null) findings.push(...checkUpdate(bytes, base, sealedEnd, trusted, changed.length === 0))
+  // With a changed base its trailer may be unreadable; the changed part is already named.
+  const updated =
+    trusted === null || base === null || changed.length > 0
+      ? null
+      : checkUpdate(bytes, base, sealedEnd, trusted)
+  findings.push(...(updated ?? []))
 
   const place = recordPlace(bytes, base, trusted?.manifest.record ?? null)
   const nameAt = (offset: number) =>
-    parts[places.findIndex(({ from, to }) => from <= offset && offset < to)]?.name ?? 'record'
+    parts.find(({ from, to }) => from <= offset && offset < to)?.name ?? 'record'
   if (place === null)
     findings.push(
       finding('record-missing', { part: 'signed record' }, 'The file holds no signed record.', askAgain),
@@ -60,8 +66,13 @@ export async function verifyHandover(bytes: Uint8Array, verifier: Verifier): Pro
   const record = read?.check?.record ?? null
   if (trusted !== null && record !== null) findings.push(...checkBelonging(trusted.manifest, record))
   const recordProven = read?.check?.proven === true
-  if (trusted !== null && record !== null && recordProven && base !== null)
-    findings.push(...pagesOrFinding(base, record, trusted.manifest))
+  const compared =
+    trusted !== null && record !== null && recordProven && base !== null
+      ? pagesOrFinding(base, record, trusted.manifest)
+      : null
+  findings.push(...(compared ?? []))
+  const sealWhole = updated === null ? null : updated.length === 0
+  const everyByte = sealWhole === true
 
   return {
     proven: !findings.some(({ severity }) => severity === 'error'),
@@ -71,6 +82,9 @@ export async function verifyHandover(bytes: Uint8Array, verifier: Verifier): Pro
     sealed: read?.check?.sealed ?? false,
     record,
     sealedBy: trusted === null ? null : sealer(trusted.manifest, record),
+    coverage:
+      trusted === null ? null : { bytes: bytes.length, parts, sealAt: sealedEnd, sealWhole, everyByte },
+    pages: pagesAnswer(compared, everyByte),
     findings,
   }
 }
@@ -81,59 +95,13 @@ async function isSigned({ manifest, signature }: Seal, verifier: Verifier): Prom
   return verifier.verify(manifest.publicKey, signature, manifestBytes(manifest))
 }
 
-/** Indices of the parts whose bytes are not the sealed ones. */
-function changedParts(bytes: Uint8Array, parts: readonly Part[]): readonly number[] {
-  const places = placesOf(parts)
-  return parts.flatMap((part, index) => {
-    const { from = 0, to = 0 } = places[index] ?? {}
-    const whole = to <= bytes.length
-    return whole && sha256OfBytes(bytes.subarray(from, to)) === part.sha256 ? [] : [index]
-  })
-}
-
-function partChanged(
-  part: Part | undefined,
-  place: { from: number; to: number } | undefined,
-): HandoverFinding {
-  const { from = 0, to = 0 } = place ?? {}
+function partChanged({ name, from, to }: CoveredPart): HandoverFinding {
   return finding(
     'part-changed',
-    { part: part?.name ?? 'file', byteOffset: from },
+    { part: name, byteOffset: from },
     `Bytes ${from} to ${to - 1} of the file are not the ones that were sealed.`,
     askAgain,
   )
-}
-
-/** Makes the seal's update again and compares it with what stands at the end of the file, byte for byte. */
-function checkUpdate(
-  bytes: Uint8Array,
-  base: PdfFile | null,
-  from: number,
-  seal: Seal,
-  baseWhole: boolean,
-): readonly HandoverFinding[] {
-  // With a changed base its trailer may be unreadable; the changed part is already named.
-  if (base === null || !baseWhole) return []
-  if (base.attachments().get(attached.seal)?.file !== seal.manifest.object) {
-    const what = 'The seal stands in the place of another object of the file.'
-    return [finding('seal-changed', { part: 'seal', byteOffset: from }, what, askAgain)]
-  }
-  const expected = updateBytes(base, seal)
-  const actual = bytes.subarray(from)
-  const length = Math.min(expected.length, actual.length)
-  let same = 0
-  while (same < length && expected[same] === actual[same]) same++
-  const byteOffset = from + same
-  if (same < expected.length) {
-    const what =
-      same === actual.length
-        ? 'The file is cut off in its seal.'
-        : 'The seal of the file is not as it was written from this byte on.'
-    return [finding('seal-changed', { part: 'seal', byteOffset }, what, askAgain)]
-  }
-  if (actual.length === expected.length) return []
-  const what = `${actual.length - expected.length} bytes were added after the seal.`
-  return [finding('bytes-after-seal', { part: 'after the seal', byteOffset }, what, askAgain)]
 }
 
 /** The sealing device wrote in this record, and the seal is about the record's own latest seal. */
@@ -163,9 +131,19 @@ function checkBelonging(manifest: Manifest, record: JobRecord): readonly Handove
   return findings
 }
 
+/** What a comparison of pages and record came to; null stands for none. Changed bytes elsewhere may change a page. */
+function pagesAnswer(
+  compared: readonly HandoverFinding[] | null,
+  everyByte: boolean,
+): HandoverCheck['pages'] {
+  if (compared === null || compared.some(({ code }) => code === 'page-not-compared')) return 'not-compared'
+  if (compared.length > 0) return 'differ'
+  return everyByte ? 'state-the-record' : 'not-compared'
+}
+
 function pagesOrFinding(base: PdfFile, record: JobRecord, manifest: Manifest): readonly HandoverFinding[] {
   try {
-    return checkPages(base, record, manifest)
+    return [...checkPages(base, record, manifest), ...checkInvoice(base, record, manifest)]
   } catch {
     const what =
       'The text of the document could not be derived from the record, so the pages were not compared.'
@@ -200,6 +178,8 @@ export async function verifyFile(bytes: Uint8Array, verifier: Verifier): Promise
     sealed: false,
     record: null,
     sealedBy: null,
+    coverage: null,
+    pages: 'not-compared',
     findings: [],
   }
   if (first === null) {

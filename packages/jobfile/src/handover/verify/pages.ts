@@ -1,27 +1,33 @@
 /** @module Checks that the pages state what the record states. */
 import type { JobRecord } from '../../record/index.ts'
-import { type HandoverText, handoverText } from '../document/index.ts'
+import { type HandoverText, handoverText, latestEdition } from '../document/index.ts'
 import type { PdfFile } from '../pdf/file.ts'
+import { picturesOf } from '../pdf/pictures.ts'
 import { type PrintedPage, printedPages } from '../pdf/printed.ts'
-import { type Manifest, maker } from '../seal/manifest.ts'
+import { editionOf, type Manifest, maker } from '../seal/manifest.ts'
 import { solid, solidText, textHash } from '../text-hash.ts'
 import { askAgain, finding, type HandoverFinding } from './findings.ts'
 
 const shownCharacters = 32
 
 /**
- * Derives the text again from the record and compares it with what the pages print, character by character.
- * A difference in a document of another version accuses nobody, since words or rules may have changed; but the
- * document is not proven either, or a false version would excuse any page.
+ * Derives the text again from the record, in the edition of the document, and compares it with what the pages print,
+ * character by character; pictures must be photos that the record names. An edition that this version does not know
+ * accuses nobody; but the document is not proven either, or a false edition would excuse any page.
  */
 export function checkPages(file: PdfFile, record: JobRecord, manifest: Manifest): readonly HandoverFinding[] {
   const { language, device, madeAt } = manifest
-  const text = handoverText({ record, language, device, madeAt })
+  const edition = editionOf(manifest.maker)
+  const text = handoverText({ record, language, device, madeAt, edition: edition ?? latestEdition })
   const pages = printedPages(file)
-  const findings = [...contentFindings(pages, text, manifest), ...runningFindings(pages, text)]
-  if (findings.length === 0 || manifest.maker === maker) return findings
+  const findings = [
+    ...contentFindings(pages, text, manifest),
+    ...runningFindings(pages, text),
+    ...pictureFindings(file, record),
+  ]
+  if (findings.length === 0 || edition !== null) return findings
   const what = `The document was made by "${manifest.maker}", this is "${maker}": its pages could not be compared with the record, because words or rules may differ.`
-  return [finding('page-not-compared', { part: 'pages' }, what, 'Verify it with the version that made it.')]
+  return [finding('page-not-compared', { part: 'pages' }, what, 'Verify it with a later version.')]
 }
 
 function doesNotFollow(part: string, what: string): HandoverFinding {
@@ -65,6 +71,18 @@ function runningTexts(text: HandoverText, page: number, pages: number): Readonly
     block.kind === 'table' ? [solid(block.columns.map((column) => column.text).join(''))] : [],
   )
   return new Set([solid(`${text.running.left}${text.running.pageOf(page, pages)}`), ...heads])
+}
+
+/** Every picture on the pages is, byte for byte, a photo that the record names. */
+function pictureFindings(file: PdfFile, record: JobRecord): readonly HandoverFinding[] {
+  const named = new Set(
+    record.facts.filter((fact) => fact.kind === 'photo-attached').map((fact) => fact.body.blob),
+  )
+  return file.pages.flatMap((page, index) => {
+    const strange = picturesOf(file, page).some((sha256) => !named.has(sha256))
+    if (!strange) return []
+    return [doesNotFollow(`page ${index + 1}`, 'The page shows a picture that the record does not name.')]
+  })
 }
 
 interface Difference {
