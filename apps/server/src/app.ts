@@ -6,6 +6,7 @@ import type { Store } from '@shearline/store'
 import { Hono } from 'hono'
 import { createApi } from './api/index.ts'
 import { serveBench } from './bench-files/index.ts'
+import { offerVerifyPage } from './bench-files/verify-page.ts'
 import { Board } from './board/index.ts'
 import { securityHeaders } from './local/headers.ts'
 import { localOnly } from './local/index.ts'
@@ -44,6 +45,7 @@ export function createApp(options: AppOptions): Hono {
       partsFolder: join(options.data ?? tmpdir(), 'parts'),
     }),
   )
+  offerVerifyPage(app, fileURLToPath(new URL('../../verify-page/dist/verify.html', import.meta.url)))
   serveBench(app, options.benchFolder ?? fileURLToPath(new URL('../../bench/dist', import.meta.url)))
   return app
 }

@@ -7,12 +7,14 @@ import { type BundleBlob, BundleRefused, blobsNamed, type Fact, writeBundle } fr
 import { recordOf, type Store } from '@shearline/store'
 import { type DataFlags, withStore } from '../job/data.ts'
 import { CouldNot, print, printJson } from '../output/answer.ts'
+import { verifyPage } from '../verify/page.ts'
 
 /** Options of `shearline job export`. */
 export interface BundleFlags extends DataFlags {
   readonly json?: boolean
   readonly bundle?: string
   readonly withSecrets?: boolean
+  readonly withPage?: boolean
 }
 
 /** `shearline job export JOB --bundle FILE`: the job as one zip, written whole or not at all. */
@@ -27,7 +29,8 @@ export function exportBundle(job: string, file: string, flags: BundleFlags): Pro
     const blobs = await blobsOf(store, named)
     const sealed = new Set((await store.documentsOf(job)).map(({ blob }) => blob))
     const documents = await blobsOf(store, [...sealed])
-    const packed = writeBundle({ record, blobs, documents, packer: store.device, sign: store.sign })
+    const page = flags.withPage === true ? await verifyPage() : undefined
+    const packed = writeBundle({ record, blobs, documents, page, packer: store.device, sign: store.sign })
     const beside = `${file}.${randomUUID().slice(0, 8)}.part`
     try {
       await pipeline(Readable.from(packed), createWriteStream(beside, { flags: 'wx', flush: true }))

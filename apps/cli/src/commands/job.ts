@@ -75,6 +75,7 @@ export function addJob(program: Command): void {
     .argument('<job>')
     .option('--bundle <file>', 'write a zip that a stranger can check with openssl and sha256sum')
     .option('--with-secrets', 'put sealed vehicle secrets into the bundle, still sealed')
+    .option('--with-page', 'put the page into the bundle that verifies it in a browser')
     .action((id: string, flags: BundleFlags) =>
       flags.bundle === undefined ? exportRecord(id, flags) : exportBundle(id, flags.bundle, flags),
     )

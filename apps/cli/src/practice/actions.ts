@@ -3,11 +3,11 @@
 import type { Action } from '@shearline/practice-car'
 
 const KEYED = ['show', 'start', 'button', 'fetch', 'cell'] as const
-const PLAIN = ['scan', 'open', 'close', 'restore', 'cycle', 'clear'] as const
+const PLAIN = ['scan', 'open', 'close', 'restore', 'cycle', 'clear', 'code', 'stop'] as const
 
 /** Every action with what it wants, for the help. */
 export const ACTION_HELP =
-  'scan, supply AMPERES, open, show KEY, close, start KEY, button KEY, cell KEY, fetch KEY, restore, clear, cycle, wait MINUTES'
+  'scan, supply AMPERES, open, show KEY, close, start KEY, button KEY, cell KEY, fetch KEY, restore, clear, cycle, code, stop, wait MINUTES'
 
 /** The action of a line, or null when it is none. */
 export function actionOf(line: string): Action | null {

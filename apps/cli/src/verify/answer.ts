@@ -7,10 +7,12 @@ import { describeWhere, type Finding } from '@shearline/bus'
 import {
   accessTo,
   type ByteAccess,
+  type Coverage,
+  type GivenCheck,
+  type HandoverCheck,
   looksLikeZip,
   Verifier,
-  verifyBundle,
-  verifyFile,
+  verifyGiven,
 } from '@shearline/jobfile'
 import { examine, StoreError } from '@shearline/store'
 import { CouldNot } from '../output/answer.ts'
@@ -31,6 +33,8 @@ export interface Proof {
   readonly signatures: number
   readonly hashes: number
   readonly findings: readonly Found[]
+  /** Of a document: which bytes its seal covers, and whether its pages state what its record states. */
+  readonly document?: Pick<HandoverCheck, 'pages'> & { readonly coverage: Coverage | null }
 }
 
 /** Proves what is given. Throws CouldNot when there is nothing to prove. */
@@ -46,21 +50,21 @@ export async function prove(given: string): Promise<Proof> {
 }
 
 async function proveBytes(bytes: Uint8Array): Promise<Proof> {
-  const verifier = new Verifier(webcrypto.subtle)
-  return answered(
-    looksLikeZip(bytes) ? await verifyBundle(accessTo(bytes), verifier) : await verifyFile(bytes, verifier),
-  )
+  return answered(await verifyGiven(accessTo(bytes), new Verifier(webcrypto.subtle)))
 }
 
-function answered(check: Omit<Proof, 'findings'> & { readonly findings: readonly Finding<string>[] }): Proof {
-  const { proven, facts, signatures, hashes } = check
-  const findings = check.findings.map(({ severity, where, what, doNext }) => ({
+function answered(given: GivenCheck): Proof {
+  const { proven, facts, signatures, hashes } = given.check
+  const findings = given.check.findings.map(({ severity, where, what, doNext }: Finding<string>) => ({
     severity,
     where: describeWhere(where),
     what,
     doNext,
   }))
-  return { proven, facts, signatures, hashes, findings }
+  const proof = { proven, facts, signatures, hashes, findings }
+  if (given.what === 'bundle' || given.check.sealedBy === null) return proof
+  const { coverage, pages } = given.check
+  return { ...proof, document: { coverage, pages } }
 }
 
 async function headOf(file: string): Promise<Uint8Array> {
@@ -85,7 +89,7 @@ async function proveBundleFile(file: string, size: number): Promise<Proof> {
         return bytes.subarray(0, bytesRead)
       },
     }
-    return answered(await verifyBundle(access, new Verifier(webcrypto.subtle)))
+    return answered(await verifyGiven(access, new Verifier(webcrypto.subtle)))
   } finally {
     await handle.close()
   }

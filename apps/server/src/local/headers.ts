@@ -45,11 +45,12 @@ export function securityHeaders(): MiddlewareHandler {
       formAction: ["'none'"],
       frameAncestors: ["'none'"],
     },
-    // The camera takes photos of keys, the serial port reads an adapter; nothing else is asked for.
+    // The camera reads codes and takes photos of keys, the microphone takes dictated notes where the browser offers it,
+    // the serial port reads an adapter; nothing else is asked for, and no other site may ask.
     permissionsPolicy: {
       camera: ['self'],
       serial: ['self'],
-      microphone: [],
+      microphone: ['self'],
       geolocation: [],
       payment: [],
       usb: [],
