@@ -20,16 +20,18 @@ const pwa = VitePWA({
   manifest: false,
   workbox: {
     globPatterns: ['**/*.{html,js,mjs,css,svg,png,webmanifest,woff2,ttf,wasm,icc,bcmap,gz}'],
-    globIgnores: ['types/**'],
+    globIgnores: ['types/**', 'share-in.js'],
     maximumFileSizeToCacheInBytes: 32 * 1024 * 1024,
     // Names in assets/ change with their content.
     dontCacheBustURLsMatching: /^assets\//,
     navigateFallback: 'index.html',
-    navigateFallbackDenylist: [/^\/api\//],
+    navigateFallbackDenylist: [/^\/api\//, /^\/verify\.html$/],
     cleanupOutdatedCaches: true,
     // A page that was opened for the first time needs no second visit; a newer version waits to be asked for.
     clientsClaim: true,
     skipWaiting: false,
+    // Takes what other apps share with the installed bench.
+    importScripts: ['share-in.js'],
     inlineWorkboxRuntime: true,
     sourcemap: false,
   },

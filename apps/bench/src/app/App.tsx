@@ -1,4 +1,4 @@
-import { lazy, Suspense, useEffect, useRef } from 'react'
+import { lazy, Suspense, useDeferredValue, useEffect, useRef } from 'react'
 import { Board } from '../board/Board.tsx'
 import { listenLive } from '../sync/live.ts'
 import { startSending } from '../sync/outbox.ts'
@@ -12,11 +12,17 @@ import { addressOf, type Route, readRoute, useRoute } from './route.ts'
 
 const JobPage = lazy(() => import('../job/JobPage.tsx'))
 const NewJob = lazy(() => import('../board/NewJob.tsx'))
+const PolicyPage = lazy(() => import('../policy/PolicyPage.tsx'))
+const KeepingPage = lazy(() => import('../custody/KeepingPage.tsx'))
+const SharedPage = lazy(() => import('../shared/SharedPage.tsx'))
+const PracticePage = lazy(() => import('../practice/PracticePage.tsx'))
 const DevicePage = lazy(() => import('../device/DevicePage.tsx'))
 
 /** The bench: a header that says what is saved and sent, and one page below it. */
 export function App() {
-  const route = useRoute()
+  const asked = useRoute()
+  // The page that is left stays until the next one is ready: a tap is answered at once, however large both are.
+  const route = useDeferredValue(asked)
   const main = useRef<HTMLElement>(null)
   useEffect(() => {
     keepBench()
@@ -42,7 +48,7 @@ export function App() {
       <button type="button" className={css.skip} onClick={() => main.current?.focus()}>
         {t('app.skip')}
       </button>
-      <Header route={route} />
+      <Header route={asked} />
       <Notices route={route} />
       <main id="bench-main" className={css.main} ref={main} tabIndex={-1}>
         <Mishap key={place}>
@@ -56,6 +62,10 @@ export function App() {
 function pageOf(route: Route) {
   if (route.page === 'job') return <JobPage key={route.job} job={route.job} />
   if (route.page === 'new') return <NewJob />
+  if (route.page === 'shared') return <SharedPage failed={route.failed} />
+  if (route.page === 'practice') return <PracticePage exercise={route.exercise} />
   if (route.page === 'device') return <DevicePage />
+  if (route.page === 'rules') return <PolicyPage />
+  if (route.page === 'keeping') return <KeepingPage />
   return <Board />
 }

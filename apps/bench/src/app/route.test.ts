@@ -5,7 +5,13 @@ const routes: readonly Route[] = [
   { page: 'board' },
   { page: 'new' },
   { page: 'device' },
+  { page: 'rules' },
+  { page: 'keeping' },
   { page: 'job', job: 'job-1a2b' },
+  { page: 'shared', failed: false },
+  { page: 'shared', failed: true },
+  { page: 'practice', exercise: null },
+  { page: 'practice', exercise: 'one-more-key' },
 ]
 
 describe('the address of a page', () => {

@@ -1,4 +1,5 @@
 import type { JobSummary } from '@shearline/jobfile'
+import { memo } from 'react'
 import { addressOf } from '../app/route.ts'
 import { Thumbnail } from '../cylinder/Thumbnail.tsx'
 import { chapterWord, nextWords } from '../words/engine.ts'
@@ -6,8 +7,13 @@ import { t } from '../words/index.ts'
 import { clock, day, dayKey, ownZone } from '../words/instants.ts'
 import css from './board.module.css'
 
+interface Card {
+  readonly summary: JobSummary
+  readonly unsent: number
+}
+
 /** One job on the board: its cylinder, where and which car, when it last moved, and the one next step. */
-export function JobCard({ summary, unsent }: { readonly summary: JobSummary; readonly unsent: number }) {
+export const JobCard = memo(function JobCard({ summary, unsent }: Card) {
   const { job, title, place, vehicle, vinTail, zone, lastAt } = summary
   const sameDay = dayKey(lastAt, zone) === dayKey(new Date(), zone)
   const when = sameDay ? clock(lastAt, zone) : `${day(lastAt, zone)}, ${clock(lastAt, zone)}`
@@ -34,4 +40,9 @@ export function JobCard({ summary, unsent }: { readonly summary: JobSummary; rea
       </span>
     </a>
   )
+}, same)
+
+/** Summaries are read anew from the store each time: only a changed one is drawn again. */
+function same(before: Card, after: Card): boolean {
+  return before.unsent === after.unsent && JSON.stringify(before.summary) === JSON.stringify(after.summary)
 }

@@ -1,10 +1,12 @@
-import { type Language, languages } from '@shearline/jobfile'
+import { type Language, languages, neutralPack, packChosen } from '@shearline/jobfile'
 import { type FormEvent, useEffect, useState } from 'react'
 import { go } from '../app/route.ts'
 import { ownDevice, renameDevice } from '../device/self.ts'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
+import { everyPack } from '../policy/kept-packs.ts'
+import { packNamed } from '../policy/usePacks.ts'
 import { keepFacts } from '../sync/write.ts'
 import { say } from '../words/engine.ts'
 import { language, t } from '../words/index.ts'
@@ -42,7 +44,12 @@ export default function NewJob() {
       await renameDevice({ by: (by ?? '').trim() })
       const job = `job-${crypto.randomUUID().slice(0, 13)}`
       const body = { title, place, zone, vehicle, work, customer, language: spoken }
-      await keepFacts(job, [{ kind: 'job-opened', body }])
+      const { packs, usual } = await everyPack()
+      const pack = packNamed(packs, usual) ?? neutralPack
+      await keepFacts(job, [
+        { kind: 'job-opened', body },
+        { kind: 'policy-answered', body: packChosen(pack, customer) },
+      ])
       go({ page: 'job', job })
     } catch (error) {
       setProblem(problemWords(error))

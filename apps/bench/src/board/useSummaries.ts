@@ -1,5 +1,5 @@
 import type { JobSummary } from '@shearline/jobfile'
-import { useEffect, useState } from 'react'
+import { startTransition, useEffect, useState } from 'react'
 import { onChange } from '../sync/changes.ts'
 import { fetchSummaries, keptSummaries } from '../sync/read.ts'
 
@@ -10,7 +10,7 @@ export function useSummaries(): readonly JobSummary[] | null {
     let live = true
     const read = async () => {
       const kept = await keptSummaries()
-      if (live) setJobs(kept)
+      if (live) startTransition(() => setJobs(kept))
     }
     const refresh = async () => {
       await read()

@@ -2,12 +2,16 @@ import type { ScanPhase } from '@shearline/keywork'
 import { useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
+import { useDesk } from '../job/desk.ts'
 import { RecordForm, useFresh } from '../job/Part.tsx'
 import { ImportRecording } from '../recording/ImportRecording.tsx'
+import { forgetShared } from '../shared/store.ts'
+import { useSharedFor } from '../shared/useShared.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { Keypad } from './keypad/Keypad.tsx'
 import { ReportIn } from './report/ReportIn.tsx'
+import type { Source } from './report/source.ts'
 import css from './scan-in.module.css'
 import { type ScannedUnits, scanDraft } from './scanned.ts'
 
@@ -15,7 +19,13 @@ type Way = 'report' | 'keypad'
 
 /** Every way a scan comes in: a recording, a report from the technician's own equipment, or typed. */
 export function ScanIn({ phases }: { readonly phases: readonly ScanPhase[] }) {
-  const [way, setWay] = useState<Way | null>(null)
+  const { job, state } = useDesk()
+  const shared = useSharedFor(job)
+  // The first scan comes in on arrival, later ones where faults are compared: never in both places.
+  const first = !state.scans.some((scan) => scan.phase === 'before')
+  const mine = shared !== null && phases.includes('before') === first ? shared : null
+  const [chosen, setWay] = useState<Way | null | undefined>(undefined)
+  const way = chosen === undefined ? (mine === null ? null : 'report') : chosen
   const [fresh, renew] = useFresh()
   const [kept, setKept] = useState('')
   const pick = (next: Way) => {
@@ -32,8 +42,11 @@ export function ScanIn({ phases }: { readonly phases: readonly ScanPhase[] }) {
     )
     setWay(null)
     renew()
+    if (mine !== null && way === 'report') void forgetShared(mine.id)
   }
-  const keep = (units: ScannedUnits) => <KeepScan phases={phases} units={units} onDone={done} />
+  const keep = (units: ScannedUnits, source: Source | null = null) => (
+    <KeepScan phases={phases} units={units} source={source} onDone={done} />
+  )
   return (
     <div className={css.ways}>
       <ImportRecording />
@@ -60,7 +73,7 @@ export function ScanIn({ phases }: { readonly phases: readonly ScanPhase[] }) {
       <p className={kept === '' ? 'sr' : css.kept} role="status">
         {kept}
       </p>
-      {way === 'report' && <ReportIn key={fresh} keep={keep} />}
+      {way === 'report' && <ReportIn key={`${fresh} ${mine?.id}`} shared={mine} keep={keep} />}
       {way === 'keypad' && <Keypad key={fresh} keep={keep} />}
     </div>
   )
@@ -70,10 +83,12 @@ export function ScanIn({ phases }: { readonly phases: readonly ScanPhase[] }) {
 function KeepScan({
   phases,
   units,
+  source,
   onDone,
 }: {
   readonly phases: readonly ScanPhase[]
   readonly units: ScannedUnits
+  readonly source: Source | null
   readonly onDone: (phase: ScanPhase, units: ScannedUnits) => void
 }) {
   const [only] = phases
@@ -85,7 +100,8 @@ function KeepScan({
     <RecordForm
       submit={t('scan.keep')}
       onDone={() => phase !== null && onDone(phase, units)}
-      drafts={() => (phase === null ? null : [scanDraft(phase, units)])}
+      drafts={() => (phase === null ? null : [scanDraft(phase, units, source)])}
+      {...(source === null ? {} : { blobs: [source.blob] })}
     >
       {phases.length > 1 && (
         <Choice

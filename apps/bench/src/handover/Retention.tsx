@@ -1,28 +1,20 @@
-import type { Body } from '@shearline/jobfile'
+import { neutralPack, retentionPackOf, retentionSetOf } from '@shearline/jobfile'
 import { useState } from 'react'
 import { Amount } from '../form/Amount.tsx'
 import { useDesk } from '../job/desk.ts'
 import { Facts } from '../job/Facts.tsx'
 import { Part, RecordForm, useFresh } from '../job/Part.tsx'
+import { packNamed, usePacks } from '../policy/usePacks.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 
-type Class = Body<'retention-set'>['classes'][number]['class']
-
-/** Common practice, no source, unless the row says otherwise (practice notes 3.5): check your law. */
-const usualDays: readonly (readonly [Class, number])[] = [
-  ['invoice', 2190],
-  ['authority-record', 1095],
-  ['identity-image', 30],
-  ['photo', 365],
-  ['recording', 365],
-  ['vehicle-secret', 30],
-]
-
-/** What is deleted when, class by class. The bench proposes; local law decides. */
+/** What is deleted when, class by class, as the job's rules have it. The bench proposes; local law decides. */
 export function RetentionPart() {
-  const { retention } = useDesk().state
+  const { retention, policy } = useDesk().state
+  const { packs, usual } = usePacks()
   const [fresh, renew] = useFresh()
+  const pack = packNamed(packs, policy?.pack) ?? packNamed(packs, usual) ?? neutralPack
+  const body = retentionSetOf(retentionPackOf(pack))
   return (
     <Part
       title={t('retention.title')}
@@ -39,13 +31,19 @@ export function RetentionPart() {
         )
       }
     >
-      <RetentionForm key={fresh} onDone={renew} />
+      <RetentionForm key={`${fresh} ${body.pack}`} body={body} onDone={renew} />
     </Part>
   )
 }
 
-function RetentionForm({ onDone }: { readonly onDone: () => void }) {
-  const [days, setDays] = useState<Readonly<Record<string, number>>>(Object.fromEntries(usualDays))
+function RetentionForm({
+  body,
+  onDone,
+}: {
+  readonly body: ReturnType<typeof retentionSetOf>
+  readonly onDone: () => void
+}) {
+  const [days, setDays] = useState<Readonly<Record<string, number>>>({})
   return (
     <RecordForm
       submit={t('record')}
@@ -54,23 +52,25 @@ function RetentionForm({ onDone }: { readonly onDone: () => void }) {
         {
           kind: 'retention-set',
           body: {
-            pack: t('retention.pack'),
-            classes: usualDays.map(([name, usual]) => ({
-              class: name,
-              days: days[name] ?? usual,
-              source: t('retention.source'),
-            })),
+            pack: body.pack,
+            // A period somebody changed here no longer comes from the pack's source.
+            classes: body.classes.map((one) => {
+              const own = days[one.class] ?? one.days
+              return own === one.days ? one : { ...one, days: own, source: t('retention.changed') }
+            }),
           },
         },
       ]}
     >
       <p>{t('retention.law')}</p>
-      {usualDays.map(([name, usual]) => (
+      <p>{t('custody.pack', { pack: body.pack })}</p>
+      {body.classes.map((one) => (
         <Amount
-          key={name}
-          label={t('retention.class', { name: say(`retention.${name}`) })}
-          value={days[name] ?? usual}
-          onChange={(value) => setDays({ ...days, [name]: value ?? usual })}
+          key={one.class}
+          label={t('retention.class', { name: say(`retention.${one.class}`) })}
+          hint={one.source}
+          value={days[one.class] ?? one.days}
+          onChange={(value) => setDays({ ...days, [one.class]: value ?? one.days })}
           step={30}
           most={36500}
         />

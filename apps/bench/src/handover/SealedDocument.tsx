@@ -71,6 +71,12 @@ export function SealedDocument() {
           t('document.proven', { facts: proof.facts, signatures: proof.signatures, hashes: proof.hashes })}
         {proof?.proven === false && t('document.not-proven', { what: proof.wrong ?? '' })}
       </p>
+      <p>
+        {t('verify-page.about')}{' '}
+        <a className={css.open} href="/verify.html" download="verify.html">
+          {t('verify-page.save')}
+        </a>
+      </p>
       {problem !== '' && (
         <p className={formCss.problem} role="alert">
           {problem}

@@ -1,8 +1,11 @@
 /** @module Seals a job on this device: the seal's fact and its document come to be together, or not at all. */
-import { composeSeal, makeRecord, Verifier, verifyFacts } from '@shearline/jobfile'
+import { composeSeal, makeRecord, picturesWanted, Verifier, verifyFacts } from '@shearline/jobfile'
+import { openAtRest } from '../photos/at-rest.ts'
+import { database } from '../sync/database.ts'
 import { keptFacts } from '../sync/read.ts'
 import { keepComposed } from '../sync/write.ts'
-import type { MakeAsk, Proof, ProveAsk, SealingAnswer } from './sealing.worker.ts'
+import { inWorker } from './in-worker.ts'
+import type { Proof } from './sealing.worker.ts'
 
 /** The job is not in line and sealing it so was not asked for. Nothing was written. */
 export class NotInLine extends Error {}
@@ -30,15 +33,17 @@ export async function sealHere({ job, evenIfNotReady }: SealWish): Promise<Proof
     if (composed === null || (composed.needs.length > 0 && !evenIfNotReady)) throw new NotInLine()
     const seal = await pen.write({ kind: 'document-sealed', body: composed.body }, composed.after)
     const { device, name, publicKey, privateKey } = pen.self
-    const made = await work({
+    const record = makeRecord(job, [...facts, seal], devices)
+    const made = await inWorker({
       what: 'make',
-      record: makeRecord(job, [...facts, seal], devices),
+      record,
+      pictures: await picturesHere(picturesWanted(record)),
       language: composed.body.language,
       device: { device, name, publicKey },
       privateKey,
       madeAt: seal.at,
     })
-    if (made.what !== 'made' || (!made.proof.proven && !chainBroken)) throw new NotProven()
+    if (!made.proof.proven && !chainBroken) throw new NotProven()
     proof = made.proof
     const sha256 = hex(await crypto.subtle.digest('SHA-256', made.pdf))
     const blob = new Blob([made.pdf], { type: 'application/pdf' })
@@ -53,21 +58,22 @@ export async function sealHere({ job, evenIfNotReady }: SealWish): Promise<Proof
 
 /** Proves a document in this browser, offline. Never throws on what the file holds. */
 export async function proveHere(file: Blob): Promise<Proof> {
-  const answer = await work({ what: 'prove', file })
-  if (answer.what !== 'proven') throw new NotProven()
-  return answer.proof
+  const { proof } = await inWorker({ what: 'prove', file })
+  return proof
 }
 
-function work(ask: MakeAsk | ProveAsk): Promise<SealingAnswer> {
-  const worker = new Worker(new URL('./sealing.worker.ts', import.meta.url), { type: 'module' })
-  return new Promise<SealingAnswer>((resolve, reject) => {
-    worker.addEventListener('message', (event: MessageEvent<SealingAnswer>) => {
-      if (event.data.what === 'failed') reject(new Error(event.data.why))
-      else resolve(event.data)
-    })
-    worker.addEventListener('error', (event) => reject(new Error(event.message)))
-    worker.postMessage(ask)
-  }).finally(() => worker.terminate())
+/** Photos this device holds, by SHA-256. A photo it lacks is left out: the document names it all the same. */
+async function picturesHere(wanted: readonly string[]): Promise<ReadonlyMap<string, Uint8Array>> {
+  const found = new Map<string, Uint8Array>()
+  const db = await database()
+  for (const sha256 of wanted) {
+    const kept = await db.get('blobs', sha256)
+    if (kept === undefined) continue
+    // Bytes that do not open are as good as none.
+    const blob = await openAtRest(kept).catch(() => null)
+    if (blob !== null) found.set(sha256, new Uint8Array(await blob.arrayBuffer()))
+  }
+  return found
 }
 
 function hex(bytes: ArrayBuffer): string {

@@ -1,5 +1,6 @@
 import { type ChapterName, chapterNames, type JobState } from '@shearline/jobfile'
-import { type ComponentType, useId } from 'react'
+import { type ComponentType, useDeferredValue, useId } from 'react'
+import { DueHere } from '../cautions/DueHere.tsx'
 import { TeachChapter } from '../teaching/guide/TeachChapter.tsx'
 import { chapterWord } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -70,6 +71,8 @@ function Chapter({
 }) {
   const { state } = useDesk()
   const id = useId()
+  // The head answers the tap at once; a long chapter is built while the page goes on listening.
+  const built = useDeferredValue(open, false)
   const Page = pages[name]
   const wanted = wantedIn(state, name)
   const present = state.next.chapter === name
@@ -95,10 +98,11 @@ function Chapter({
           </span>
         </button>
       </h2>
-      {open && (
-        <div id={id} className={css.chapterBody}>
+      {built && (
+        <div id={id} className={css.chapterBody} data-built="">
           <TappedTumbler chapter={name} />
           <StillWanted chapter={name} />
+          <DueHere chapter={name} />
           <Page />
           <OnRecord chapter={name} />
         </div>

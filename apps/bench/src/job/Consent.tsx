@@ -2,6 +2,7 @@ import type { Body } from '@shearline/jobfile'
 import { useState } from 'react'
 import { Names } from '../form/Names.tsx'
 import { Words } from '../form/Words.tsx'
+import { ConsentSigned } from '../signing/ConsentSigned.tsx'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { useDesk } from './desk.ts'
@@ -24,11 +25,14 @@ export function Consent({ about, need = '' }: { readonly about: About; readonly 
       settled={given !== undefined && !wanted}
       more={t('consent.again')}
       about={
-        <p>
-          {say(`consent.${about}`)}.
-          {given !== undefined &&
-            ` ${t('consent.given', { signer: given.signer, keys: given.absentKeys.join(', ') || '-' })}`}
-        </p>
+        <>
+          <p>
+            {say(`consent.${about}`)}.
+            {given !== undefined &&
+              ` ${t('consent.given', { signer: given.signer, keys: given.absentKeys.join(', ') || '-' })}`}
+          </p>
+          <ConsentSigned about={about} />
+        </>
       }
     >
       <ConsentForm key={fresh} about={about} onDone={renew} />

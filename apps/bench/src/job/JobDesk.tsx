@@ -1,8 +1,11 @@
 import type { ChapterName, TumblerName } from '@shearline/jobfile'
-import { useEffect, useState } from 'react'
+import { startTransition, useEffect, useEffectEvent, useState } from 'react'
+import { Doubts } from '../custody/Doubts.tsx'
 import { Cylinder } from '../cylinder/Cylinder.tsx'
 import { ownDevice } from '../device/self.ts'
+import { chosenKeyOf } from '../keys/chosen-key.ts'
 import { DropRecording } from '../recording/DropRecording.tsx'
+import { SharedHere } from '../shared/SharedHere.tsx'
 import { t } from '../words/index.ts'
 import { Chapters } from './Chapters.tsx'
 import { homeOf } from './chapter-of.ts'
@@ -36,10 +39,25 @@ export function JobDesk({ job, open }: { readonly job: string; readonly open: Op
     setShown(new Set([target.chapter]))
     reach(target)
   }
+  // A tag that was read on the board or in another job led here.
+  const tagged = useEffectEvent(() => {
+    const id = chosenKeyOf(job)
+    const key = state.keys.find((one) => one.id === id)
+    if (key === undefined) return
+    goTo({
+      chapter: key.origin === 'new' ? 'prepare' : 'arrival',
+      need: 'key-card',
+      params: { key: key.id },
+    })
+  })
+  useEffect(() => tagged(), [])
   const choose = (name: TumblerName) => {
     const need = state.tumblers.find((tumbler) => tumbler.name === name)?.needs[0]
-    setChosen(name)
-    goTo({ chapter: need?.chapter ?? homeOf(name), need: null, params: {} })
+    // Everything on the page looks at what is chosen: it is drawn while the page goes on listening.
+    startTransition(() => {
+      setChosen(name)
+      goTo({ chapter: need?.chapter ?? homeOf(name), need: null, params: {} })
+    })
   }
   const desk: Desk = {
     job,
@@ -63,18 +81,22 @@ export function JobDesk({ job, open }: { readonly job: string; readonly open: Op
         <div className={css.page}>
           <JobHead />
           <div className={css.stand}>
+            <SharedHere />
             <div className={css.cylinderCard}>
               <Cylinder tumblers={state.tumblers} inLine={state.inLine} chosen={chosen} onChoose={choose} />
               {state.inLine && <p className={css.turned}>{t('cylinder.turned')}</p>}
             </div>
+            <Doubts />
             <IfItStops />
           </div>
           <Chapters
             shown={shown}
             onToggle={(name) => {
-              const next = new Set(shown)
-              if (!next.delete(name)) next.add(name)
-              setShown(next)
+              setShown((before) => {
+                const next = new Set(before)
+                if (!next.delete(name)) next.add(name)
+                return next
+              })
             }}
           />
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}

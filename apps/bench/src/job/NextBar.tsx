@@ -1,5 +1,4 @@
 import { useState } from 'react'
-import { documentAddress } from '../sync/remote.ts'
 import { ItStopped } from '../teaching/guide/ItStopped.tsx'
 import { chapterWord, nextWords } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -14,21 +13,14 @@ export function NextBar() {
   return (
     <nav className={css.bar} aria-label={t('next.title')}>
       <div className={css.barInner}>
-        {state.inLine ? (
-          <a className={css.step} href={documentAddress(state.job)} target="_blank" rel="noopener">
-            <span>{nextWords(next)}</span>
-            <span className={css.stepChapter}>{t('handover.open')}</span>
-          </a>
-        ) : (
-          <button
-            type="button"
-            className={css.step}
-            onClick={() => goTo({ chapter: next.chapter, need: next.code, params: next.params })}
-          >
-            <span className={css.stepChapter}>{chapterWord(next.chapter)}</span>
-            <span>{nextWords(next)}</span>
-          </button>
-        )}
+        <button
+          type="button"
+          className={css.step}
+          onClick={() => goTo({ chapter: next.chapter, need: next.code, params: next.params })}
+        >
+          <span className={css.stepChapter}>{chapterWord(next.chapter)}</span>
+          <span>{nextWords(next)}</span>
+        </button>
         {state.teaching.sessionOpen && (
           <button type="button" className={css.stopped} onClick={() => setStopping(true)}>
             {t('stopped.button')}

@@ -1,4 +1,12 @@
-import { type Body, bodyOf, type Fact, isKnownKind, type Kind, understands } from '@shearline/jobfile'
+import {
+  amountsOf,
+  type Body,
+  bodyOf,
+  type Fact,
+  isKnownKind,
+  type Kind,
+  understands,
+} from '@shearline/jobfile'
 import { cellSentence, supplyReadSentence, supplySetSentence } from '../power/sentences.ts'
 import { comparedSentence } from '../remote/say-remote.ts'
 import { money, size, volts } from '../words/amounts.ts'
@@ -40,6 +48,8 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
       faults: body.units.reduce((sum, unit) => sum + unit.faults.length, 0),
     }),
   'unit-named': (body) => t('fact.unit-named', { unit: body.unit, role: t(`unit-role.${body.role}`) }),
+  'unit-matched': (body) =>
+    t(body.same ? 'fact.unit-matched.same' : 'fact.unit-matched.two', { unit: body.unit, other: body.other }),
   'fault-acknowledged': (body) =>
     t('fact.fault-acknowledged', {
       code: body.code,
@@ -47,7 +57,11 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
       signer: body.signer,
       words: body.words,
     }),
-  'clear-requested': (body) => t('fact.clear-requested', { units: body.units.join(', ') }),
+  'clear-requested': (body) =>
+    [
+      t('fact.clear-requested', { units: body.units.join(', ') }),
+      ...(body.acknowledged ?? []).map((what) => t(`fact.clear-acknowledged.${what}`)),
+    ].join(' '),
   'supply-set': supplySetSentence,
   'supply-read': supplyReadSentence,
   'key-labelled': (body) =>
@@ -101,6 +115,11 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
         body.lines.reduce((sum, line) => sum + line.amountMinor, 0),
         body.currency,
       ),
+    }),
+  'invoice-issued': (body) =>
+    t('fact.invoice-issued', {
+      number: body.number,
+      amount: money(amountsOf(body).grossMinor, body.currency),
     }),
   'warranty-given': (body) => t('fact.warranty-given', { months: body.months }),
   'retention-set': (body) => t('fact.retention-set', { pack: body.pack, count: body.classes.length }),

@@ -1,4 +1,7 @@
 import type { Body, Kind } from '@shearline/jobfile'
+import { photoWords } from '../photos/photo-words.ts'
+import { answerWords, questionWords } from '../policy/policy-words.ts'
+import { notedWords } from '../teaching/step-code.ts'
 import { money } from '../words/amounts.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -52,8 +55,13 @@ export const custodySentences: { readonly [K in CustodyKind]: (body: Body<K>) =>
     }),
   'policy-answered': (body) =>
     t('fact.policy-answered', {
-      question: body.question,
-      answer: typeof body.answer === 'string' ? body.answer : body.answer ? t('yes') : t('no'),
+      question: body.question === 'pack' ? t('rules.which') : questionWords(body.question),
+      answer:
+        typeof body.answer === 'string'
+          ? answerWords(body.question, body.answer)
+          : body.answer
+            ? t('yes')
+            : t('no'),
       pack: body.pack,
     }),
   'plan-accepted': (body) =>
@@ -63,10 +71,12 @@ export const custodySentences: { readonly [K in CustodyKind]: (body: Body<K>) =>
       plan: body.plan.slice(0, 12),
     }),
   'step-done': (body) =>
-    t('fact.step-done', { step: body.step, outcome: body.outcome, because: body.because ?? '-' }),
+    t('fact.step-done', { step: notedWords(body), outcome: body.outcome, because: body.because ?? '-' }),
   'signature-drawn': (body) => t('fact.signature-drawn', { signer: body.signer, what: body.for }),
   'photo-attached': (body) =>
-    t('fact.photo-attached', { shows: body.shows, words: body.words ?? body.key ?? '-' }),
+    body.words === undefined
+      ? t('photo.take.of', { what: photoWords(body) })
+      : t('fact.photo-attached', { shows: body.shows, words: body.words }),
   'vehicle-handed-over': (body) =>
     t('fact.vehicle-handed-over', { to: body.to, keys: body.keys.join(', ') || '-' }),
   'purpose-ended': (body) =>

@@ -1,5 +1,5 @@
 import { compareFacts, type Fact, foldJob, type JobState, Verifier, verifyFacts } from '@shearline/jobfile'
-import { useEffect, useMemo, useState } from 'react'
+import { startTransition, useEffect, useMemo, useState } from 'react'
 import { onChange } from '../sync/changes.ts'
 import { refresh } from '../sync/live.ts'
 import { type JobFacts, keptFacts } from '../sync/read.ts'
@@ -35,7 +35,8 @@ export function useJob(job: string): { readonly open: OpenJob | null; readonly a
     let live = true
     const read = async () => {
       const next = await keptFacts(job)
-      if (live) setKept(next)
+      // Folding and drawing a long job must not keep the next tap waiting.
+      if (live) startTransition(() => setKept(next))
     }
     void read()
     void refresh(job).then(() => {

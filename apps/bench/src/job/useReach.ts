@@ -5,13 +5,23 @@ import type { Target } from './desk.ts'
 const fields = 'input:not([disabled]), select, textarea'
 const focusable = `${fields}, button:not([disabled]):not([tabindex="-1"]), a[href], summary`
 
+/** Frames to wait for a chapter; a slow tablet builds the longest in half a second. */
+const mostLooks = 180
+
 /** Brings the control that answers a need under the thumb, once its chapter is shown. */
 export function useReach(): (target: Target) => void {
   const [target, setTarget] = useState<Target | null>(null)
   useEffect(() => {
     if (target === null) return
-    // The chapter was opened in the same render: wait until the browser has laid it out.
-    const frame = requestAnimationFrame(() => reach(target))
+    let frame = 0
+    let looks = 0
+    // The chapter was opened in the same render and is built after it: wait until it stands.
+    const look = () => {
+      const built = document.querySelector(`#chapter-${target.chapter} [data-built]`) !== null
+      if (built || ++looks > mostLooks) reach(target)
+      else frame = requestAnimationFrame(look)
+    }
+    frame = requestAnimationFrame(look)
     return () => cancelAnimationFrame(frame)
   }, [target])
   return (next) => setTarget({ ...next })

@@ -1,4 +1,6 @@
-import { type ReactNode, useState } from 'react'
+import type { Fact } from '@shearline/jobfile'
+import { type ReactNode, useCallback, useState } from 'react'
+import { TakeBack } from '../capture/TakeBack.tsx'
 import { renameDevice } from '../device/self.ts'
 import { Dialog } from '../form/Dialog.tsx'
 import formCss from '../form/form.module.css'
@@ -19,6 +21,8 @@ export function useRecord(
   onNamed: (by: string) => void,
 ): Pick<Desk, 'record' | 'signedBy'> & { readonly asking: ReactNode } {
   const [waiting, setWaiting] = useState<Waiting | null>(null)
+  const [last, setLast] = useState<readonly Fact[]>([])
+  const forget = useCallback(() => setLast([]), [])
   const signedBy = async (): Promise<string> => {
     if (by !== '') return by
     return new Promise((proceed, reject) => {
@@ -27,20 +31,35 @@ export function useRecord(
   }
   const record: Desk['record'] = async (drafts, blobs) => {
     await signedBy()
-    await keepFacts(job, drafts, blobs)
+    setLast(await keepFacts(job, drafts, blobs))
   }
-  const asking = waiting && (
-    <WhoWorks
-      onNamed={(name) => {
-        onNamed(name)
-        setWaiting(null)
-        waiting.proceed(name)
-      }}
-      onLeave={() => {
-        setWaiting(null)
-        waiting.giveUp()
-      }}
-    />
+  const takeBack = async (facts: readonly Fact[]) => {
+    await record(
+      // The latest first: what names another fact goes before it.
+      facts.toReversed().map(({ id }) => ({
+        kind: 'corrected',
+        body: { fact: id, action: 'withdrawn', reason: t('undo.reason') },
+      })),
+    )
+    forget()
+  }
+  const asking = (
+    <>
+      <TakeBack facts={last} onTakeBack={takeBack} onClose={forget} />
+      {waiting !== null && (
+        <WhoWorks
+          onNamed={(name) => {
+            onNamed(name)
+            setWaiting(null)
+            waiting.proceed(name)
+          }}
+          onLeave={() => {
+            setWaiting(null)
+            waiting.giveUp()
+          }}
+        />
+      )}
+    </>
   )
   return { record, signedBy, asking }
 }

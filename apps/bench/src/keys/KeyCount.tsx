@@ -5,6 +5,7 @@ import { Words } from '../form/Words.tsx'
 import { useDesk } from '../job/desk.ts'
 import { Part, RecordForm, useFresh } from '../job/Part.tsx'
 import { t } from '../words/index.ts'
+import { ShownAs } from './ShownAs.tsx'
 
 type When = 'before' | 'after'
 const sources = ['car', 'equipment', 'recording'] as const
@@ -16,15 +17,18 @@ export function KeyCount({ when }: { readonly when: When }) {
   const read = state.countRead[when]
   const [fresh, renew] = useFresh()
   return (
-    <Part
-      title={t(`count.${when}`)}
-      need={`count-${when}-missing`}
-      settled={read}
-      more={t('count.again')}
-      about={read && <p>{count === null ? t('count.none') : t('count.read', { count })}</p>}
-    >
-      <CountForm key={fresh} when={when} onDone={renew} />
-    </Part>
+    <>
+      <Part
+        title={t(`count.${when}`)}
+        need={`count-${when}-missing`}
+        settled={read}
+        more={t('count.again')}
+        about={read && <p>{count === null ? t('count.none') : t('count.read', { count })}</p>}
+      >
+        <CountForm key={fresh} when={when} onDone={renew} />
+      </Part>
+      <ShownAs />
+    </>
   )
 }
 

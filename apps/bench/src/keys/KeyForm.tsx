@@ -1,6 +1,7 @@
 import type { JobKey } from '@shearline/jobfile'
 import { applicableFunctions, type KeyFunction } from '@shearline/keywork'
 import { useState } from 'react'
+import { SpokenWords } from '../capture/SpokenWords.tsx'
 import { Choice, YesNo } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { Several } from '../form/Several.tsx'
@@ -37,6 +38,7 @@ export function KeyForm({
   const [lacks, setLacks] = useState<readonly KeyFunction[]>(last?.lacks ?? [])
   const [cloneOf, setCloneOf] = useState<string | null>('')
   const [note, setNote] = useState('')
+  const [shownAs, setShownAs] = useState('')
   const offered = form === null ? [] : applicableFunctions({ form, lacks: [] })
   return (
     <RecordForm
@@ -58,6 +60,7 @@ export function KeyForm({
                   cloneOf: cloneOf === '' || cloneOf === null ? null : cloneOf,
                   lacks: lacks.filter((one) => offered.includes(one)),
                   ...(note.trim() === '' ? {} : { note }),
+                  ...(shownAs.trim() === '' ? {} : { shownAs }),
                 },
               },
             ]
@@ -120,7 +123,21 @@ export function KeyForm({
             options={offered.map((one) => [one, say(`function.${one}`)])}
           />
         )}
-        <Words label={t('keys.note')} hint={t('keys.note.hint')} value={note} onChange={setNote} optional />
+        <Words
+          label={t('keys.shown-as')}
+          hint={t('keys.shown-as.hint')}
+          value={shownAs}
+          onChange={setShownAs}
+          maxLength={60}
+          optional
+        />
+        <SpokenWords
+          label={t('keys.note')}
+          hint={t('keys.note.hint')}
+          value={note}
+          onChange={setNote}
+          optional
+        />
       </details>
     </RecordForm>
   )

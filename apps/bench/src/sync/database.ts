@@ -23,6 +23,16 @@ export interface KeptBlob {
   readonly blob: Blob
   readonly name: string
   readonly sent: boolean
+  /** Present when `blob` holds the bytes encrypted for this device alone (photos/at-rest.ts). */
+  readonly atRest?: AtRest
+}
+
+/** What is needed beside this device's key to read bytes that are encrypted at rest. */
+export interface AtRest {
+  /** AES-GCM initialisation vector, 12 bytes. */
+  readonly iv: Uint8Array<ArrayBuffer>
+  /** Media type of the bytes themselves. */
+  readonly type: string
 }
 
 /** A document sealed on this device; its bytes are the blob of that hash. */

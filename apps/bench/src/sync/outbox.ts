@@ -162,7 +162,11 @@ async function sendEach<T>(all: readonly T[], send: (one: T) => Promise<void>): 
 async function sendBlobs(): Promise<void> {
   const db = await database()
   const unsent = (await db.getAll('blobs')).filter((blob) => !blob.sent)
-  await sendEach(unsent, async ({ sha256, name, blob }) => {
+  await sendEach(unsent, async (own) => {
+    const { sha256, name } = own
+    // Encrypted for this device alone: the server gets the bytes the fact names.
+    const blob =
+      own.atRest === undefined ? own.blob : await (await import('../photos/at-rest.ts')).openAtRest(own)
     await upload(sha256, blob, (bytes) => show({ uploading: { name, sent: bytes, whole: blob.size } }))
     const kept = await db.get('blobs', sha256)
     if (kept !== undefined) await db.put('blobs', { ...kept, sent: true })

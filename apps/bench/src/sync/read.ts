@@ -41,10 +41,16 @@ export async function fetchFacts(job: string): Promise<boolean> {
   const answer = await remote.facts(job)
   const db = await database()
   const tx = db.transaction(['facts', 'devices'], 'readwrite')
+  // One question for the whole job: asking for each fact keeps the page busy when hundreds of jobs arrive.
+  const here = new Set(
+    (await tx.objectStore('facts').index('job').getAllKeys(job)).map((key) => key.join(':')),
+  )
   let fresh = false
   for (const fact of answer.facts) {
+    if (here.has(`${fact.device}:${fact.seq}`)) continue
+    // A number of a device that stands here under another job is kept as it is, too.
     if ((await tx.objectStore('facts').getKey([fact.device, fact.seq])) !== undefined) continue
-    await tx.objectStore('facts').put(fact)
+    void tx.objectStore('facts').put(fact)
     fresh = true
   }
   for (const device of answer.devices) {

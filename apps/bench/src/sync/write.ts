@@ -13,8 +13,10 @@ import { announce } from './changes.ts'
 import { database, type KeptBlob, type KeptDocument, type Self, settled, strict } from './database.ts'
 import { keepSummary } from './read.ts'
 
-/** A fact as a form hands it over: its kind and a body that fits. */
-export type Draft = { [K in Kind]: { readonly kind: K; readonly body: BodyInput<K> } }[Kind]
+/** A fact as a form hands it over: its kind, a body that fits, and its identifier when another draft names it. */
+export type Draft = {
+  [K in Kind]: { readonly kind: K; readonly body: BodyInput<K>; readonly id?: string }
+}[Kind]
 
 /** What goes to the disk together with the facts just written. */
 export interface Beside {
@@ -58,10 +60,10 @@ export function keepComposed(job: string, compose: (pen: Pen) => Promise<Beside>
     const facts: Fact[] = []
     const { blobs = [], documents = [] } = await compose({
       self,
-      write: async ({ kind, body }, after) => {
+      write: async ({ kind, body, id = crypto.randomUUID() }, after) => {
         lastAt = nextInstant(lastAt, after)
         const draft: FactDraft = {
-          id: crypto.randomUUID(),
+          id,
           job,
           at: lastAt,
           by: self.by,

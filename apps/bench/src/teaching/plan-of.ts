@@ -1,7 +1,7 @@
 import type { JobState } from '@shearline/jobfile'
-import { type PlanGuards, type PlanKey, startedIn, type TeachingPlan } from '@shearline/keywork'
-import { say } from '../words/engine.ts'
+import { identityOf, type PlanGuards, type PlanKey, startedIn, type TeachingPlan } from '@shearline/keywork'
 import { ruleOf, unknownRule } from './rule/rule-of.ts'
+import { isNoteOf } from './step-code.ts'
 
 /**
  * The rehearsal's input as the record has it. Keys seen not to start the car before are not in its list; entries
@@ -15,7 +15,8 @@ export function planOf(state: JobState, teach: readonly string[]): TeachingPlan 
   )
   // What an earlier session added is in the list by now.
   const added = state.teaching.taught.filter((key) => !state.teaching.shown.includes(key))
-  const here = [...new Set([...accepted.map((key) => key.cloneOf ?? key.id), ...added])]
+  const identity = identitiesOf(state)
+  const here = [...new Set([...accepted.map((key) => identity(key.id)), ...added.map(identity)])]
   const absent = Math.max(0, (state.tally.storedBefore ?? here.length) - here.length)
   return {
     rule:
@@ -24,11 +25,11 @@ export function planOf(state: JobState, teach: readonly string[]): TeachingPlan 
         : ruleOf(rule),
     stored: [...here, ...Array.from({ length: absent }, (_, index) => `absent ${index + 1}`)],
     keys: state.keys.map((key): PlanKey => {
-      const identity = key.cloneOf ?? key.id
+      const own = identity(key.id)
       return {
         id: key.id,
-        identity,
-        state: here.includes(identity) ? 'known' : (rule?.newKeys ?? 'blank'),
+        identity: own,
+        state: here.includes(own) ? 'known' : (rule?.newKeys ?? 'blank'),
         onBench: key.onBench,
       }
     }),
@@ -44,10 +45,21 @@ export function planOf(state: JobState, teach: readonly string[]): TeachingPlan 
   }
 }
 
+/** Which key each is to the car: a clone is its original, and keys the car shows alike are one. */
+function identitiesOf({ keys }: JobState): (key: string) => string {
+  const known = keys.map(({ id, cloneOf, shownAs }) => ({
+    id,
+    cloneOf,
+    ...(shownAs === null ? {} : { shownAs }),
+  }))
+  return (key) => identityOf(key, known)
+}
+
 /** Wrong codes noted since a session was last open: each right one opens it. */
 export function wrongTries(state: JobState): number {
-  const wrong = say('cause.wrong-code')
-  return state.teaching.stepsSince.filter((step) => step.step === wrong && step.outcome === 'failed').length
+  return state.teaching.stepsSince.filter(
+    (step) => step.outcome === 'failed' && isNoteOf(step, { code: 'cause.wrong-code' }),
+  ).length
 }
 
 function guardsOf({ teaching, authority, supply, absentKeys, tally }: JobState): PlanGuards {

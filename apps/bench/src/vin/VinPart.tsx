@@ -1,6 +1,6 @@
 import type { JobState, VinOnRecord } from '@shearline/jobfile'
-import { proposeRepairs, readVin, sameVin, tidyVin } from '@shearline/keywork'
-import { useState } from 'react'
+import { sameVin, tidyVin } from '@shearline/keywork'
+import { lazy, Suspense, useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
@@ -10,7 +10,12 @@ import { Part, RecordForm, useFresh } from '../job/Part.tsx'
 import { RecordLine } from '../job/RecordLine.tsx'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
+import { MarkedVin } from './MarkedVin.tsx'
+import { VinStanding } from './VinStanding.tsx'
 import css from './vin.module.css'
+
+/** The camera and the readers behind it come only when they are asked for. */
+const ScanVin = lazy(() => import('./ScanVin.tsx'))
 
 const sources = ['glass', 'plate', 'document', 'bus'] as const
 
@@ -80,77 +85,50 @@ function Readings() {
   )
 }
 
-/** Differing characters are boxed, not coloured. */
-function MarkedVin({ vin, positions }: { readonly vin: string; readonly positions: readonly number[] }) {
-  return [...vin].map((character, index) =>
-    positions.includes(index + 1) ? (
-      // biome-ignore lint/suspicious/noArrayIndexKey: a VIN's characters are told apart by their position
-      <mark key={index} className={css.differs}>
-        {character}
-      </mark>
-    ) : (
-      character
-    ),
-  )
-}
-
 function VinForm({ onDone }: { readonly onDone: () => void }) {
   const [source, setSource] = useState<(typeof sources)[number] | null>(null)
   const [text, setText] = useState('')
-  const reading = readVin(text)
   const long = tidyVin(text).length
-  const repairs =
-    long === 17 && !(reading.wellFormed && reading.checkDigit?.ok === true)
-      ? proposeRepairs(text).slice(0, 3)
-      : []
+  const [scanning, setScanning] = useState(false)
   return (
-    <RecordForm
-      submit={t('record')}
-      onDone={onDone}
-      drafts={() => (source === null ? null : [{ kind: 'vin-read', body: { source, vin: tidyVin(text) } }])}
-    >
-      <Choice
-        label={t('vin.source')}
-        value={source}
-        onChange={setSource}
-        options={sources.map((one) => [one, say(`vin-source.${one}`)])}
-      />
-      <Words
-        label={t('vin.text')}
-        hint={long === 0 ? t('vin.text.hint') : t('vin.length', { count: long })}
-        value={text}
-        onChange={(value) => setText(value.toUpperCase())}
-        maxLength={40}
-        mono
-      />
-      {long === 17 && (
-        <p className={formCss.hint} role="status">
-          {reading.wellFormed ? t('vin.well-formed') : t('vin.not-well-formed')}{' '}
-          {reading.checkDigit !== null &&
-            t(reading.checkDigit.ok ? 'vin.check.ok' : 'vin.check.other', {
-              expected: reading.checkDigit.expected,
-            })}
-        </p>
-      )}
-      {repairs.length > 0 && (
-        <div className={formCss.field}>
-          <span className={formCss.label}>{t('vin.repairs')}</span>
-          <div className={formCss.choices}>
-            {repairs.map((repair) => (
-              <button
-                key={repair.vin}
-                type="button"
-                className={formCss.plain}
-                onClick={() => setText(repair.vin)}
-              >
-                <span className="mono">
-                  <MarkedVin vin={repair.vin} positions={repair.changes.map((change) => change.position)} />
-                </span>
-              </button>
-            ))}
-          </div>
+    <>
+      <RecordForm
+        submit={t('record')}
+        onDone={onDone}
+        drafts={() => (source === null ? null : [{ kind: 'vin-read', body: { source, vin: tidyVin(text) } }])}
+      >
+        <Choice
+          label={t('vin.source')}
+          value={source}
+          onChange={setSource}
+          options={sources.map((one) => [one, say(`vin-source.${one}`)])}
+        />
+        <Words
+          label={t('vin.text')}
+          hint={long === 0 ? t('vin.text.hint') : t('vin.length', { count: long })}
+          value={text}
+          onChange={(value) => setText(value.toUpperCase())}
+          maxLength={40}
+          mono
+        />
+        <div>
+          <button type="button" className={formCss.plain} onClick={() => setScanning(true)}>
+            {t('vin.scan')}
+          </button>
         </div>
+        <VinStanding text={text} onRepair={setText} />
+      </RecordForm>
+      {scanning && (
+        <Suspense fallback={null}>
+          <ScanVin
+            onTake={(vin) => {
+              setText(vin)
+              setScanning(false)
+            }}
+            onClose={() => setScanning(false)}
+          />
+        </Suspense>
       )}
-    </RecordForm>
+    </>
   )
 }

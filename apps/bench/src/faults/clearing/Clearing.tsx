@@ -32,7 +32,12 @@ function Ask({ onDone }: { readonly onDone: () => void }) {
   const { state } = useDesk()
   const { units: offered, barred } = clearingOffer(state.faults)
   const [units, setUnits] = useState<readonly string[]>([])
-  const permanent = barred.some(({ why }) => why === 'permanent')
+  const warnings = [
+    'scan-saved' as const,
+    'emissions' as const,
+    ...(barred.some(({ why }) => why.startsWith('airbag')) ? (['airbag'] as const) : []),
+    ...(barred.some(({ why }) => why === 'permanent') ? (['permanent'] as const) : []),
+  ]
   return (
     <>
       {barred.length > 0 && (
@@ -62,7 +67,9 @@ function Ask({ onDone }: { readonly onDone: () => void }) {
             submit={t('clear.record')}
             onDone={onDone}
             drafts={() =>
-              units.length === 0 ? null : [{ kind: 'clear-requested', body: { units: [...units] } }]
+              units.length === 0
+                ? null
+                : [{ kind: 'clear-requested', body: { units: [...units], acknowledged: warnings } }]
             }
           >
             <Several
@@ -72,15 +79,23 @@ function Ask({ onDone }: { readonly onDone: () => void }) {
               onChange={setUnits}
               options={offered.map((unit) => [unit, unit])}
             />
-            <Understood words={t('clear.caution')} />
-            <Understood words={t('clear.readiness')} />
-            {permanent && <p className={formCss.hint}>{t('clear.permanent')}</p>}
+            {warnings.map((warning) => (
+              <Understood key={warning} words={t(warningWords[warning])} />
+            ))}
           </RecordForm>
         </>
       )}
     </>
   )
 }
+
+/** What each warning says; the record keeps which of them were confirmed. */
+const warningWords = {
+  'scan-saved': 'clear.caution',
+  emissions: 'clear.readiness',
+  airbag: 'clear.airbag',
+  permanent: 'clear.permanent',
+} as const
 
 /** A sentence that has to be ticked before the form can be sent. */
 function Understood({ words }: { readonly words: string }) {

@@ -29,7 +29,7 @@ export function clearingOffer(comparison: FaultComparison): Offer {
 }
 
 function barOf(line: FaultLine, units: readonly string[], readAgain: ReadonlySet<string>): Bar | null {
-  const barrier = clearingBarrier(line)?.code ?? null
+  const barrier = clearingBarrier(line)
   if (barrier === 'nothing-to-clear') return null
   if (barrier !== null) return barrier
   if (units.includes(line.unit)) return null

@@ -155,7 +155,7 @@ function LeastCauses() {
       <h4 className={css.causesHead}>{t('causes.title')}</h4>
       <ul>
         {causes.map(({ event, explains }) => (
-          <li key={`${event.kind} ${event.unit} ${event.time} ${event.evidence}`}>
+          <li key={`${event.kind} ${event.unit} ${event.time} ${JSON.stringify(event.evidence)}`}>
             {t('causes.explains', {
               cause: causeWords(event, zone),
               count: explains.length,

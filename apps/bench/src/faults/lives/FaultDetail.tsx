@@ -1,4 +1,3 @@
-import { isCode } from '@shearline/jobfile'
 import type { FaultLine, ScanPhase } from '@shearline/keywork'
 import type { ReactNode } from 'react'
 import { useDesk } from '../../job/desk.ts'
@@ -16,18 +15,18 @@ import { evidenceWords } from './words.ts'
 export function FaultDetail({ line, compared }: { readonly line: FaultLine; readonly compared: boolean }) {
   const { state, facts, zone } = useDesk()
   const known = state.acknowledged.findLast((one) => one.unit === line.unit && one.code === line.code)
-  const evidence = evidenceOf(line)
   const rows: [name: string, value: ReactNode][] = [
     [t('faults.says'), <Claims key="claims" line={line} />],
-    [t('faults.when'), whenWords(boundsOf(line, facts), zone)],
+    [t('faults.when'), whenWords(boundsOf(line, facts, state.faults.unitNames[line.unit]), zone)],
   ]
   if (line.explanation !== null) {
     rows.push(
       [t('faults.sure'), t('faults.sure.of', { percent: Math.round(line.confidence * 100) })],
-      [t('faults.source'), line.explanation.source],
+      [t('faults.source'), say(`explanation-source.${line.explanation.rule}`)],
     )
   }
-  if (evidence.length > 0) rows.push([t('faults.evidence'), evidenceWords(evidence.join('; '), zone)])
+  if (line.evidence.length > 0)
+    rows.push([t('faults.evidence'), line.evidence.map((one) => evidenceWords(one, zone)).join('; ')])
   return (
     <div className={css.detail}>
       {compared && (
@@ -35,7 +34,7 @@ export function FaultDetail({ line, compared }: { readonly line: FaultLine; read
           <p className={css.customerHead}>{t('faults.customer')}</p>
           <p>
             <strong>{say(`fault-class.${line.class}`)}.</strong> {say(`fault-means.${line.class}`)}
-            {line.explanation !== null && ` ${reasonOf(line.explanation)}`}
+            {line.explanation !== null && ` ${say(`explanation.${line.explanation.rule}`)}`}
           </p>
         </div>
       )}
@@ -68,17 +67,6 @@ function Claims({ line }: { readonly line: FaultLine }) {
       ))}
     </ul>
   )
-}
-
-function reasonOf(explanation: NonNullable<FaultLine['explanation']>): string {
-  const code = `explanation.${explanation.rule}`
-  return isCode(code) ? say(code) : explanation.text
-}
-
-/** The engine's evidence without the claims, which stand above by themselves. */
-function evidenceOf(line: FaultLine): readonly string[] {
-  const claims = new Set(line.life.map((state) => `${state.phase}: ${state.claims.join(', ')}`))
-  return line.evidence.filter((one) => !claims.has(one))
 }
 
 function whenWords(bounds: Bounds, zone: string): string {

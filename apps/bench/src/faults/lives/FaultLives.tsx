@@ -1,10 +1,13 @@
-import type { FaultLine, ScanPhase } from '@shearline/keywork'
+import type { FaultLine } from '@shearline/keywork'
 import { useId, useState } from 'react'
 import { Choice } from '../../form/Choice.tsx'
 import formCss from '../../form/form.module.css'
 import { useDesk } from '../../job/desk.ts'
+import { recorded } from '../../power/recorded.ts'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
+import { clock, day } from '../../words/instants.ts'
+import { type Column, hasChanged, momentColumns, scanColumns, stateIn } from './columns.ts'
 import { FaultDetail } from './FaultDetail.tsx'
 import { LifeTable } from './LifeTable.tsx'
 import css from './lives.module.css'
@@ -12,15 +15,25 @@ import { nodeKinds, nodeOf } from './node.ts'
 import { columnWidth, Shape, StrandPicture } from './StrandPicture.tsx'
 import { lifeWord, unitHeading } from './words.ts'
 
-const phases: readonly ScanPhase[] = ['before', 'after', 'cleared', 'cycled']
-type Filter = 'attention' | 'all' | 'unit'
+type Filter = 'attention' | 'changed' | 'all' | 'unit'
+type Detail = 'moments' | 'scans'
 
 /** Scans as columns, every fault a strand through them, by control unit; a tapped strand tells what may be said. */
 export function FaultLives() {
-  const { state } = useDesk()
+  const desk = useDesk()
+  const { state, zone } = desk
   const { faults } = state.faults
-  const taken = phases.filter((phase) => state.scans.some((scan) => scan.phase === phase))
-  const compared = taken.some((phase) => phase !== 'before')
+  const taken = state.scans.map((scan) => scan.phase)
+  const moments = momentColumns(taken)
+  const [detail, setDetail] = useState<Detail>('moments')
+  const columns = detail === 'moments' ? moments : scanColumns(taken)
+  const keptAt = recorded(desk, 'scan-attached').map(({ at }) => at)
+  const head = ({ phase, scan }: Column) => {
+    const at = scan === null ? undefined : keptAt[scan]
+    if (at === undefined) return say(`phase.${phase}`)
+    return t('faults.scan-head', { phase: say(`phase.${phase}`), day: day(at, zone), time: clock(at, zone) })
+  }
+  const compared = moments.some(({ phase }) => phase !== 'before')
   const waits = (line: FaultLine) =>
     compared &&
     line.needsAttention &&
@@ -32,7 +45,9 @@ export function FaultLives() {
   const shown =
     shownFilter === 'attention'
       ? waiting
-      : faults.filter((line) => shownFilter === 'all' || unit === '' || line.unit === unit)
+      : shownFilter === 'changed'
+        ? faults.filter(hasChanged)
+        : faults.filter((line) => shownFilter === 'all' || unit === '' || line.unit === unit)
   const [tapped, setTapped] = useState<string | null>(null)
   // What waits for a person is open without a tap, so that the next step leads to it.
   const open = tapped ?? (waiting[0] === undefined ? '' : keyOf(waiting[0]))
@@ -46,6 +61,7 @@ export function FaultLives() {
           onChange={setFilter}
           options={[
             ['attention', t('faults.filter.attention', { count: waiting.length })],
+            ['changed', t('faults.filter.changed', { count: faults.filter(hasChanged).length })],
             ['all', t('faults.filter.all', { count: faults.length })],
             ['unit', t('faults.filter.unit')],
           ]}
@@ -59,20 +75,31 @@ export function FaultLives() {
           options={[['', t('faults.filter.unit.any')], ...units.map((one) => [one, one] as const)]}
         />
       )}
+      {taken.length > moments.length && (
+        <Choice
+          label={t('faults.columns')}
+          value={detail}
+          onChange={setDetail}
+          options={[
+            ['moments', t('faults.columns.moments', { count: moments.length })],
+            ['scans', t('faults.columns.scans', { count: taken.length })],
+          ]}
+        />
+      )}
       {shown.length === 0 && <p className={css.quiet}>{t('faults.filter.nothing')}</p>}
       {shown.length > 0 && (
         <>
           {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a part that scrolls must be reachable by keyboard */}
-          <div className={css.scroll} tabIndex={0}>
+          <div className={css.scroll} tabIndex={0} ref={latestInSight} key={detail}>
             <div
               className={css.picture}
-              style={{ minWidth: `calc(7.25rem + ${taken.length * columnWidth}px)` }}
+              style={{ minWidth: `calc(7.25rem + ${columns.length * columnWidth}px)` }}
             >
               <p className={css.heads} aria-hidden="true">
                 <span />
-                {taken.map((phase) => (
-                  <span key={phase} className={css.head} style={{ width: columnWidth }}>
-                    {say(`phase.${phase}`)}
+                {columns.map((column) => (
+                  <span key={column.key} className={css.head} style={{ width: columnWidth }}>
+                    {head(column)}
                   </span>
                 ))}
               </p>
@@ -81,7 +108,8 @@ export function FaultLives() {
                   key={name}
                   unit={name}
                   lines={shown.filter((line) => line.unit === name)}
-                  taken={taken}
+                  columns={columns}
+                  head={head}
                   open={open}
                   compared={compared}
                   onTap={(key) => setTapped(open === key ? '' : key)}
@@ -89,15 +117,20 @@ export function FaultLives() {
               ))}
             </div>
           </div>
-          <Legend lines={shown} taken={taken} compared={compared} />
+          <Legend lines={shown} columns={columns} compared={compared} />
           <details className={formCss.more}>
             <summary>{t('faults.table')}</summary>
-            <LifeTable lines={shown} taken={taken} compared={compared} />
+            <LifeTable lines={shown} columns={columns} head={head} compared={compared} />
           </details>
         </>
       )}
     </div>
   )
+}
+
+/** The newest scan is what one looks for first. */
+function latestInSight(box: HTMLDivElement | null): void {
+  if (box !== null) box.scrollLeft = box.scrollWidth
 }
 
 function keyOf(line: FaultLine): string {
@@ -107,23 +140,26 @@ function keyOf(line: FaultLine): string {
 function UnitStrands({
   unit,
   lines,
-  taken,
+  columns,
+  head,
   open,
   compared,
   onTap,
 }: {
   readonly unit: string
   readonly lines: readonly FaultLine[]
-  readonly taken: readonly ScanPhase[]
+  readonly columns: readonly Column[]
+  readonly head: (column: Column) => string
   readonly open: string
   readonly compared: boolean
   readonly onTap: (key: string) => void
 }) {
   const id = useId()
+  const names = useDesk().state.faults.unitNames[unit]
   return (
     <section className={css.unit} aria-labelledby={id}>
       <h4 className={css.unitName} id={id}>
-        {unitHeading(unit)}
+        {unitHeading(unit, names)}
       </h4>
       <ul>
         {lines.map((line) => {
@@ -151,8 +187,8 @@ function UnitStrands({
                     </span>
                   )}
                 </span>
-                <StrandPicture nodes={taken.map((phase) => nodeOf(stateAt(line, phase)))} />
-                <span className="sr">{spoken(line, taken, compared)}</span>
+                <StrandPicture nodes={columns.map((column) => nodeOf(stateIn(line, column)))} />
+                <span className="sr">{spoken(line, columns, head, compared)}</span>
               </button>
               {open === key && <FaultDetail line={line} compared={compared} />}
             </li>
@@ -163,12 +199,13 @@ function UnitStrands({
   )
 }
 
-function stateAt(line: FaultLine, phase: ScanPhase) {
-  return line.life.find((state) => state.phase === phase)
-}
-
-function spoken(line: FaultLine, taken: readonly ScanPhase[], compared: boolean): string {
-  const life = taken.map((phase) => `${say(`phase.${phase}`)}: ${lifeWord(stateAt(line, phase))}`)
+function spoken(
+  line: FaultLine,
+  columns: readonly Column[],
+  head: (column: Column) => string,
+  compared: boolean,
+): string {
+  const life = columns.map((column) => `${head(column)}: ${lifeWord(stateIn(line, column))}`)
   const parts = compared ? [say(`fault-class.${line.class}`), ...life] : life
   if (compared && line.needsAttention) parts.unshift(t('faults.wants'))
   return `: ${parts.join('; ')}`
@@ -177,14 +214,14 @@ function spoken(line: FaultLine, taken: readonly ScanPhase[], compared: boolean)
 /** Only the shapes that are in the picture. */
 function Legend({
   lines,
-  taken,
+  columns,
   compared,
 }: {
   readonly lines: readonly FaultLine[]
-  readonly taken: readonly ScanPhase[]
+  readonly columns: readonly Column[]
   readonly compared: boolean
 }) {
-  const met = new Set(lines.flatMap((line) => taken.map((phase) => nodeOf(stateAt(line, phase)))))
+  const met = new Set(lines.flatMap((line) => columns.map((column) => nodeOf(stateIn(line, column)))))
   return (
     <ul className={css.legend}>
       {nodeKinds

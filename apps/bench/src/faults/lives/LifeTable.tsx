@@ -1,17 +1,20 @@
-import type { FaultLine, ScanPhase } from '@shearline/keywork'
+import type { FaultLine } from '@shearline/keywork'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
+import { type Column, stateIn } from './columns.ts'
 import css from './lives.module.css'
 import { lifeWord } from './words.ts'
 
 /** The picture in words, for whoever would rather read or hear it. */
 export function LifeTable({
   lines,
-  taken,
+  columns,
+  head,
   compared,
 }: {
   readonly lines: readonly FaultLine[]
-  readonly taken: readonly ScanPhase[]
+  readonly columns: readonly Column[]
+  readonly head: (column: Column) => string
   readonly compared: boolean
 }) {
   return (
@@ -22,9 +25,9 @@ export function LifeTable({
           <tr>
             <th scope="col">{t('faults.column.code')}</th>
             <th scope="col">{t('faults.column.unit')}</th>
-            {taken.map((phase) => (
-              <th key={phase} scope="col">
-                {say(`phase.${phase}`)}
+            {columns.map((column) => (
+              <th key={column.key} scope="col">
+                {head(column)}
               </th>
             ))}
             {compared && <th scope="col">{t('faults.column.class')}</th>}
@@ -37,8 +40,8 @@ export function LifeTable({
                 <code>{line.code}</code>
               </th>
               <td>{line.unit}</td>
-              {taken.map((phase) => (
-                <td key={phase}>{lifeWord(line.life.find((state) => state.phase === phase))}</td>
+              {columns.map((column) => (
+                <td key={column.key}>{lifeWord(stateIn(line, column))}</td>
               ))}
               {compared && <td>{say(`fault-class.${line.class}`)}</td>}
             </tr>

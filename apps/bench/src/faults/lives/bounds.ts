@@ -14,8 +14,12 @@ export interface Bounds {
   readonly untested: boolean
 }
 
-/** Bounds of one fault from its life and the scans on record. */
-export function boundsOf(line: FaultLine, facts: readonly Fact[]): Bounds {
+/** Bounds of one fault from its life and the scans on record. `names`: every name its unit has in the scans. */
+export function boundsOf(
+  line: FaultLine,
+  facts: readonly Fact[],
+  names: readonly string[] = [line.unit],
+): Bounds {
   const first = line.life.findIndex((state) => state.present)
   const before = line.life
     .slice(0, Math.max(0, first))
@@ -23,9 +27,13 @@ export function boundsOf(line: FaultLine, facts: readonly Fact[]): Bounds {
   const withIt = line.life[first]
   return {
     without:
-      before === undefined ? null : { phase: before.phase, at: readAt(line, before.phase, facts, 'last') },
+      before === undefined
+        ? null
+        : { phase: before.phase, at: readAt(line, before.phase, facts, names, 'last') },
     with:
-      withIt === undefined ? null : { phase: withIt.phase, at: readAt(line, withIt.phase, facts, 'first') },
+      withIt === undefined
+        ? null
+        : { phase: withIt.phase, at: readAt(line, withIt.phase, facts, names, 'first') },
     untested: before?.claims.includes('absent-but-untested') === true,
   }
 }
@@ -38,6 +46,7 @@ function readAt(
   line: FaultLine,
   phase: ScanPhase,
   facts: readonly Fact[],
+  names: readonly string[],
   which: 'first' | 'last',
 ): string | null {
   const withdrawn = new Set(
@@ -51,7 +60,7 @@ function readAt(
     const read = bodyOf(fact, 'scan-attached')
     if (!read.ok || read.body.phase !== phase) return []
     return read.body.units.flatMap((each) => {
-      if (each.unit !== line.unit) return []
+      if (!names.includes(each.unit)) return []
       const lists = each.faults.some((fault) => sameFault(fault.code, line.code))
       return which === 'last' || lists ? [instantOf(each.time) ?? fact.at] : []
     })

@@ -1,6 +1,7 @@
-import type { FaultState } from '@shearline/keywork'
+import { languageFor, sayEvidence } from '@shearline/jobfile'
+import type { Evidence, FaultState } from '@shearline/keywork'
 import { say } from '../../words/engine.ts'
-import { t } from '../../words/index.ts'
+import { language, t } from '../../words/index.ts'
 import { clock } from '../../words/instants.ts'
 import { instantOf } from './bounds.ts'
 
@@ -24,15 +25,18 @@ export function lifeWord(state: FaultState | undefined): string {
   return say(claim === undefined ? 'claim.none' : `claim.${claim}`)
 }
 
-/** A unit's name as a heading; a bare number, as a recording knows it, is said to be one. */
-export function unitHeading(unit: string): string {
-  return /^[0-9A-Fa-f]+$/.test(unit) ? t('faults.unit', { unit }) : unit
+/** A unit's name as a heading, with its other names; a bare number, as a recording knows it, is said to be one. */
+export function unitHeading(unit: string, names: readonly string[] = []): string {
+  const also = names.filter((name) => name !== unit && !name.startsWith(`${unit} (`))
+  const head = /^[0-9A-Fa-f]+$/.test(unit) ? t('faults.unit', { unit }) : unit
+  return also.length === 0 ? head : t('faults.unit.also', { unit: head, names: also.join(', ') })
 }
 
-/** The engine's evidence with seconds since 1970 said as the time of day. */
-export function evidenceWords(evidence: string, zone: string): string {
-  return evidence.replace(/\b(\d{10,}(?:\.\d+)?) s\b/g, (whole, seconds: string) => {
-    const at = instantOf(seconds)
-    return at === null ? whole : clock(at, zone)
+/** What speaks for a class; instants and seconds since 1970 are said as the time of day. */
+export function evidenceWords(evidence: Evidence, zone: string): string {
+  return sayEvidence(languageFor(language()), evidence, (time) => {
+    if (/^\d{4}-/.test(time)) return clock(time, zone)
+    const at = /^\d{10,}(\.\d+)?$/.test(time) ? instantOf(time) : null
+    return at === null ? null : clock(at, zone)
   })
 }

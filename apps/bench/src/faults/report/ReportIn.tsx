@@ -1,27 +1,53 @@
 import { readScanReport } from '@shearline/keywork'
-import { type ChangeEvent, type DragEvent, type ReactNode, useId, useState } from 'react'
+import {
+  type ChangeEvent,
+  type DragEvent,
+  type ReactNode,
+  useEffect,
+  useEffectEvent,
+  useId,
+  useState,
+} from 'react'
 import formCss from '../../form/form.module.css'
+import type { SharedItem } from '../../shared/store.ts'
 import { t } from '../../words/index.ts'
 import type { ScannedUnits } from '../scanned.ts'
 import { ReportReview } from './ReportReview.tsx'
 import css from './report.module.css'
+import { type Source, sourceOf } from './source.ts'
 import { NoText, sourceText } from './source-text.ts'
 
 /** A report pasted, dropped or opened as a file; then what it was understood to say. */
-export function ReportIn({ keep }: { readonly keep: (units: ScannedUnits) => ReactNode }) {
+export function ReportIn({
+  shared,
+  keep,
+}: {
+  /** What another app shared for this job; read at once. */
+  readonly shared: SharedItem | null
+  readonly keep: (units: ScannedUnits, source: Source) => ReactNode
+}) {
   const id = useId()
   const [text, setText] = useState('')
-  const [source, setSource] = useState<string | null>(null)
+  const [source, setSource] = useState<Source | null>(null)
   const [busy, setBusy] = useState('')
   const [problem, setProblem] = useState('')
+  const take = (words: string) =>
+    void sourceOf(words).then(setSource, (error: unknown) => setProblem(problemOf(error)))
   const open = (file: File | undefined) => {
     if (file === undefined) return
     setBusy(t('report.reading', { name: file.name }))
     setProblem('')
     sourceText(file)
+      .then((read) => sourceOf(read, file))
       .then(setSource, (error: unknown) => setProblem(problemOf(error)))
       .finally(() => setBusy(''))
   }
+  const takeShared = useEffectEvent(() => {
+    if (shared === null) return
+    if (shared.file === null) take(shared.text)
+    else open(shared.file)
+  })
+  useEffect(() => takeShared(), [])
   const pick = (event: ChangeEvent<HTMLInputElement>) => {
     open(event.target.files?.[0])
     event.target.value = ''
@@ -34,17 +60,17 @@ export function ReportIn({ keep }: { readonly keep: (units: ScannedUnits) => Rea
   const drop = (event: DragEvent) => {
     own(event)
     const dropped = event.dataTransfer.getData('text/plain')
-    if (event.dataTransfer.files[0] === undefined && dropped !== '') setSource(dropped)
+    if (event.dataTransfer.files[0] === undefined && dropped !== '') take(dropped)
     else open(event.dataTransfer.files[0])
   }
   if (source !== null) {
     return (
       <ReportReview
-        report={readScanReport(source)}
-        text={source}
-        keep={keep}
+        report={readScanReport(source.text)}
+        text={source.text}
+        keep={(units) => keep(units, source)}
         onOther={() => {
-          setText(source)
+          setText(source.text)
           setSource(null)
         }}
       />
@@ -77,7 +103,7 @@ export function ReportIn({ keep }: { readonly keep: (units: ScannedUnits) => Rea
           type="button"
           className={formCss.submit}
           disabled={text.trim() === ''}
-          onClick={() => setSource(text)}
+          onClick={() => take(text)}
         >
           {t('report.read')}
         </button>

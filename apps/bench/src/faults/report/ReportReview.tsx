@@ -2,6 +2,7 @@ import type { ScanReport } from '@shearline/keywork'
 import { type ReactNode, useMemo, useState } from 'react'
 import formCss from '../../form/form.module.css'
 import { useDesk } from '../../job/desk.ts'
+import { reportFindingWords } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { knownUnits } from '../known-units.ts'
 import type { ScannedUnits } from '../scanned.ts'
@@ -36,8 +37,8 @@ export function ReportReview({
       <MarkedSource report={report} lines={lines} answers={answers} asked={question?.line ?? null} />
       <div className={css.beside}>
         {report.findings.map((finding) => (
-          <p key={finding.what} className={formCss.problem}>
-            {finding.what}. {finding.doNext}
+          <p key={`${finding.code} ${finding.where.line}`} className={formCss.problem}>
+            {reportFindingWords(finding)}
           </p>
         ))}
         {question !== undefined && (

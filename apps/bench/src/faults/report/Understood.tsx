@@ -12,16 +12,19 @@ export function Understood({
   units,
   open,
   answers,
+  kept = false,
 }: {
   readonly report: ScanReport
   readonly units: ScannedUnits
   readonly open: boolean
   readonly answers: Answers
+  /** It is on record already. */
+  readonly kept?: boolean
 }) {
   const shown = units.filter((unit) => unit.unit !== '')
-  const kept = new Set(units.map((unit) => unit.unit))
-  const silent = report.units.filter(({ name }) => !kept.has(name) && !answers.headings.has(name))
-  const title = t(open ? 'report.so-far' : 'report.understood')
+  const read = new Set(units.map((unit) => unit.unit))
+  const silent = report.units.filter(({ name }) => !read.has(name) && !answers.headings.has(name))
+  const title = t(open ? 'report.so-far' : kept ? 'report.was-kept' : 'report.understood')
   const wordingOf = (code: string) => report.codes.find((read) => read.fault.code === code)?.wording ?? ''
   return (
     <section className={css.understood} aria-label={title}>
@@ -56,7 +59,7 @@ export function Understood({
           {t('report.unread-units', { units: silent.map((unit) => unit.name).join(', ') })}
         </p>
       )}
-      {!open && <p className={formCss.hint}>{t('report.not-kept')}</p>}
+      {!open && !kept && <p className={formCss.hint}>{t('report.kept-beside')}</p>}
     </section>
   )
 }

@@ -1,8 +1,11 @@
+import { KeptReports } from '../../faults/report/KeptReports.tsx'
 import { ScanIn } from '../../faults/ScanIn.tsx'
 import { Differences } from '../../keys/Differences.tsx'
 import { FunctionGridTable } from '../../keys/FunctionGridTable.tsx'
 import { KeyCards } from '../../keys/KeyCards.tsx'
 import { KeyCount } from '../../keys/KeyCount.tsx'
+import { Photos } from '../../photos/Photos.tsx'
+import { SitePart } from '../../policy/SitePart.tsx'
 import { FobCells } from '../../power/FobCells.tsx'
 import { SupplyReading } from '../../supply/SupplyReading.tsx'
 import { VinPart } from '../../vin/VinPart.tsx'
@@ -16,8 +19,10 @@ export function ArrivalChapter() {
   const scanned = state.scans.some((scan) => scan.phase === 'before')
   return (
     <>
+      <SitePart />
       <VinPart />
       <KeyCards origin="existing" />
+      <Photos title={t('photo.title')} />
       <SupplyReading during="rest" />
       <FobCells />
       <KeyCount when="before" />
@@ -29,7 +34,12 @@ export function ArrivalChapter() {
         need="scan-before-missing"
         settled={scanned}
         more={t('scan.again')}
-        about={<p>{scanned ? t('scan.before.there') : t('scan.before.why')}</p>}
+        about={
+          <>
+            <p>{scanned ? t('scan.before.there') : t('scan.before.why')}</p>
+            <KeptReports phases={['before']} />
+          </>
+        }
       >
         <ScanIn phases={['before']} />
       </Part>

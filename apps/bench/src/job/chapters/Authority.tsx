@@ -2,6 +2,9 @@ import type { Body } from '@shearline/jobfile'
 import { useState } from 'react'
 import { Choice, YesNo } from '../../form/Choice.tsx'
 import { Words } from '../../form/Words.tsx'
+import { SheetsPart } from '../../handover/Sheets.tsx'
+import { Photos } from '../../photos/Photos.tsx'
+import { PolicyPart } from '../../policy/PolicyPart.tsx'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { Consent } from '../Consent.tsx'
@@ -15,12 +18,15 @@ export function AuthorityChapter() {
   const { state } = useDesk()
   return (
     <>
+      <PolicyPart />
       <DocumentPart of="identity" />
       <DocumentPart of="entitlement" />
       {state.opened?.work === 'all-keys-lost' && (
         <Consent about="no-check-before" need="consent-no-check-before" />
       )}
+      <Photos of={['identity']} title={t('photo.identity.title')} />
       <DecisionPart />
+      <SheetsPart only={['refusal']} />
     </>
   )
 }

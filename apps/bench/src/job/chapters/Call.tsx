@@ -1,7 +1,8 @@
 import { useState } from 'react'
+import { SpokenWords } from '../../capture/SpokenWords.tsx'
 import { Amount } from '../../form/Amount.tsx'
 import { Names } from '../../form/Names.tsx'
-import { Words } from '../../form/Words.tsx'
+import { SheetsPart } from '../../handover/Sheets.tsx'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
@@ -57,6 +58,7 @@ export function CallChapter() {
       >
         <Note key={`note-${fresh}`} onDone={renew} />
       </Part>
+      <SheetsPart only={['bring-this']} />
     </>
   )
 }
@@ -91,7 +93,7 @@ function Note({ onDone }: { readonly onDone: () => void }) {
       onDone={onDone}
       drafts={() => [{ kind: 'note-written', body: { text } }]}
     >
-      <Words label={t('call.note')} value={text} onChange={setText} />
+      <SpokenWords label={t('call.note')} value={text} onChange={setText} />
     </RecordForm>
   )
 }

@@ -1,4 +1,6 @@
 import { useState } from 'react'
+import { CustodyPart } from '../../custody/CustodyPart.tsx'
+import { HandOn } from '../../custody/HandOn.tsx'
 import { Choice } from '../../form/Choice.tsx'
 import { Words } from '../../form/Words.tsx'
 import { t } from '../../words/index.ts'
@@ -8,14 +10,25 @@ import { Part, RecordForm, useFresh } from '../Part.tsx'
 
 const outcomes = ['used', 'spoiled', 'returned'] as const
 
-/** After the handover: what became of each blank, and the corrections made on the way. */
+/** After the handover: what became of each blank, what is kept until when, and handing the job on. */
 export function CloseChapter() {
+  return (
+    <>
+      <BlankPart />
+      <CustodyPart />
+      <HandOn />
+    </>
+  )
+}
+
+function BlankPart() {
   const { facts } = useDesk()
   const used = facts.filter((fact) => fact.kind === 'blank-used')
   const [fresh, renew] = useFresh()
   return (
     <Part
       title={t('close.blank')}
+      need="note-the-blank nothing-left"
       settled={used.length > 0}
       more={t('close.blank.again')}
       about={

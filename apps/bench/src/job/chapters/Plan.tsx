@@ -1,4 +1,5 @@
 import { rewritesList } from '@shearline/jobfile'
+import { SheetsPart } from '../../handover/Sheets.tsx'
 import { KeyCards } from '../../keys/KeyCards.tsx'
 import { BudgetPart } from '../../power/BudgetPart.tsx'
 import { Rehearsal } from '../../teaching/rehearsal/Rehearsal.tsx'
@@ -18,6 +19,7 @@ export function PlanChapter() {
       <KeyCards origin="new" />
       <Rehearsal />
       {drops && someAbsent && <Consent about="absent-keys-stop" need="consent-absent-keys" />}
+      <SheetsPart only={['absent-keys', 'no-check']} />
     </>
   )
 }

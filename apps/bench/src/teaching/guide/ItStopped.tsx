@@ -13,6 +13,7 @@ import { problemWords } from '../../words/problem.ts'
 import { planOf } from '../plan-of.ts'
 import { causeWords } from '../rehearsal/StopHere.tsx'
 import { useRehearsed } from '../rehearsal/useRehearsed.ts'
+import { noteOf } from '../step-code.ts'
 import css from '../teaching.module.css'
 import { sessionOrder } from '../teaching-order.ts'
 
@@ -69,7 +70,14 @@ export function ItStopped({ onClose }: { readonly onClose: () => void }) {
         await record([
           {
             kind: 'step-done',
-            body: { step: causeWords(other), outcome: 'failed', because: t('stopped.went-on') },
+            body: {
+              ...noteOf({
+                code: `cause.${other.cause}`,
+                ...(other.key === undefined ? {} : { key: other.key }),
+              }),
+              outcome: 'failed',
+              because: t('stopped.went-on'),
+            },
           },
           ...(volts === null
             ? []

@@ -1,9 +1,9 @@
 import { useDesk } from '../../job/desk.ts'
 import { Part, RecordForm } from '../../job/Part.tsx'
-import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { wrongTries } from '../plan-of.ts'
 import { ruleOf } from '../rule/rule-of.ts'
+import { isNoteOf, noteOf } from '../step-code.ts'
 import css from '../teaching.module.css'
 import { teachingOrder } from '../teaching-order.ts'
 import { WaitClock } from './WaitClock.tsx'
@@ -47,15 +47,16 @@ export function OpenSession() {
   )
 }
 
+const wrongCode = { code: 'cause.wrong-code' } as const
+
 /** A code is entered at the car. Here only a refused try is noted, because some cars make one wait for it. */
 export function Code() {
   const { state } = useDesk()
   const { rule, stepsSince } = state.teaching
   const gate = rule === null ? undefined : ruleOf(rule).gate
   if (gate === undefined) return null
-  const wrong = say('cause.wrong-code')
   const tries = wrongTries(state)
-  const last = stepsSince.findLast((step) => step.step === wrong && step.outcome === 'failed')
+  const last = stepsSince.findLast((step) => step.outcome === 'failed' && isNoteOf(step, wrongCode))
   const most = gate.triesBeforeWait
   // Not known: one try may be all there is (ENR-17).
   const waits = tries > 0 && tries % (most === 'unknown' ? 1 : most) === 0
@@ -63,7 +64,7 @@ export function Code() {
     <RecordForm
       submit={t('code.refused')}
       drafts={() => [
-        { kind: 'step-done', body: { step: wrong, outcome: 'failed', because: t('code.because') } },
+        { kind: 'step-done', body: { ...noteOf(wrongCode), outcome: 'failed', because: t('code.because') } },
       ]}
     >
       <p>

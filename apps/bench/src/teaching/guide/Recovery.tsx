@@ -15,6 +15,7 @@ import { interruptionOf } from '../rehearsal/marks.ts'
 import { StopShape } from '../rehearsal/StopShape.tsx'
 import { useRehearsed } from '../rehearsal/useRehearsed.ts'
 import { stepsOf } from '../rehearsal/way-words.ts'
+import { isNoteOf } from '../step-code.ts'
 import css from '../teaching.module.css'
 import { sessionOrder } from '../teaching-order.ts'
 import { RecoverySteps } from './RecoverySteps.tsx'
@@ -70,7 +71,7 @@ function ChooseWay({ stop, after }: { readonly stop: Interruption; readonly afte
   const { stepsSince } = useDesk().state.teaching
   const [chosen, setChosen] = useState<Goal | null>(null)
   const begun = (way: Way | null) =>
-    way !== null && stepsOf(way).some(({ name }) => stepsSince.some((step) => step.step === name))
+    way !== null && stepsOf(way).some(({ code }) => stepsSince.some((step) => isNoteOf(step, code)))
   const usual: Goal =
     stop.finished === null || (begun(stop.going) && !begun(stop.finished)) ? 'going' : 'finished'
   const goal = chosen ?? usual

@@ -7,6 +7,7 @@ import { t } from '../../words/index.ts'
 import { lasting } from '../rehearsal/lasting.ts'
 import { stepsOf, type WordedStep } from '../rehearsal/way-words.ts'
 import { ruleOf } from '../rule/rule-of.ts'
+import { isNoteOf, noteOf } from '../step-code.ts'
 import css from '../teaching.module.css'
 import { Code } from './OpenSession.tsx'
 import { Retest } from './Retest.tsx'
@@ -22,8 +23,8 @@ export function RecoverySteps({ way, after }: { readonly way: Recovery; readonly
   const steps = stepsOf(way)
   const opening = steps.findIndex((step) => step.do === 'open')
   const until = opening < 0 ? steps.length : opening
-  const isDone = ({ name }: WordedStep) =>
-    stepsSince.some((step) => step.step === name && step.outcome === 'done')
+  const isDone = ({ code }: WordedStep) =>
+    stepsSince.some((step) => step.outcome === 'done' && isNoteOf(step, code))
   const present = steps.findIndex((step, index) => index < until && !isDone(step))
   const at = present < 0 ? until : present
   const now = at < until ? steps[at] : undefined
@@ -43,7 +44,7 @@ export function RecoverySteps({ way, after }: { readonly way: Recovery; readonly
       </div>
       <ol className={css.waySteps}>
         {steps.map((step, index) => (
-          <li key={step.name} aria-current={index === at ? 'step' : undefined} data-done={index < at}>
+          <li key={step.code.place} aria-current={index === at ? 'step' : undefined} data-done={index < at}>
             {step.words}
             {step.seconds !== null && step.seconds > 0 && (
               <span className={css.quiet}> {lasting(step.seconds)}</span>
@@ -64,7 +65,7 @@ function Step({ step }: { readonly step: WordedStep }) {
     {
       kind: 'step-done',
       body: {
-        step: step.name,
+        ...noteOf(step.code),
         outcome,
         ...(outcome === 'failed' ? { because: t('recover.failed.because') } : {}),
       },
@@ -101,11 +102,13 @@ function tested(step: RecoveryStep, key: JobKey, outcome: 'done' | 'failed'): Dr
   }
 }
 
+/** Noted when the ignition went on, from where this waiting counts. It has no place: the step itself has one. */
+const ignitionOn = { code: 'recovery.wait-ignition-on' } as const
+
 /** A waiting time: from the break-off, or with the ignition on from when that was noted. */
 function Waiting({ step }: { readonly step: RecoveryStep }) {
   const { brokeAt, stepsSince, rule } = useDesk().state.teaching
-  const words = t('wait.ignition-on')
-  const begun = stepsSince.findLast((each) => each.step === words)?.at ?? null
+  const begun = stepsSince.findLast((each) => isNoteOf(each, ignitionOn))?.at ?? null
   const gate = rule === null ? undefined : ruleOf(rule).gate
   if (step.do === 'wait') return <WaitClock since={brokeAt} seconds={step.seconds} />
   return (
@@ -114,7 +117,7 @@ function Waiting({ step }: { readonly step: RecoveryStep }) {
       <p className={css.under}>{t(`wait.ignition.${gate?.ignitionOff ?? 'unknown'}`)}</p>
       <RecordForm
         submit={t(begun === null ? 'wait.begin' : 'wait.begin-again')}
-        drafts={() => [{ kind: 'step-done', body: { step: words, outcome: 'done' } }]}
+        drafts={() => [{ kind: 'step-done', body: { ...noteOf(ignitionOn), outcome: 'done' } }]}
       />
     </>
   )

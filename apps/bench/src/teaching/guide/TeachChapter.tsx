@@ -4,18 +4,13 @@ import { Reason } from '../../keys/Differences.tsx'
 import { SupplyReading } from '../../supply/SupplyReading.tsx'
 import { volts } from '../../words/amounts.ts'
 import { t } from '../../words/index.ts'
-import { OpenSession } from './OpenSession.tsx'
-import { Recovery } from './Recovery.tsx'
-import { SessionGuide } from './SessionGuide.tsx'
+import { Session } from './Session.tsx'
 
 /** The session as it goes: opened, guided one step at a time, broken off and brought back, or closed. */
 export function TeachChapter() {
-  const { state } = useDesk()
-  const { sessionOpen, breakOff } = state.teaching
   return (
     <>
-      {breakOff !== null && !sessionOpen && <Recovery breakOff={breakOff} />}
-      {sessionOpen ? <SessionGuide /> : breakOff === null && <OpenSession />}
+      <Session />
       <SupplyReading during="session" />
       <BelowFloor />
     </>

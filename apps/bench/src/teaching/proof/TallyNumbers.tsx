@@ -5,7 +5,9 @@ import css from '../teaching.module.css'
 
 /** The four numbers side by side, and what in them is entries rather than keys. */
 export function TallyNumbers() {
-  const { tally } = useDesk().state
+  const { tally, keys } = useDesk().state
+  const shown = keys.filter((key) => key.shownAs !== null)
+  const places = [...new Set(shown.map((key) => key.shownAs ?? ''))]
   const numbers = [
     ['said', tally.saidToExist],
     ['bench', tally.onBench],
@@ -27,6 +29,16 @@ export function TallyNumbers() {
         {tally.unaccounted !== null && t('tally.unaccounted', { count: tally.unaccounted })}{' '}
         {t('tally.expected', { count: tally.expectedAfter })}
       </p>
+      {places.length > 0 && (
+        <ul className={css.plainList}>
+          {places.map((words) => {
+            const here = shown.filter((key) => key.shownAs === words).map((key) => key.id)
+            return (
+              <li key={words}>{t('tally.shown-as', { words, keys: here.join(', '), count: here.length })}</li>
+            )
+          })}
+        </ul>
+      )}
     </Part>
   )
 }

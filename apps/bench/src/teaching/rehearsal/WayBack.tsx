@@ -19,7 +19,7 @@ export function WayBack({ title, way }: { readonly title: string; readonly way: 
       {way !== null && (
         <ol className={css.waySteps}>
           {stepsOf(way).map((step) => (
-            <li key={step.name}>
+            <li key={step.code.place}>
               {step.words}
               {step.seconds !== null && step.seconds > 0 && (
                 <span className={css.quiet}> {lasting(step.seconds)}</span>

@@ -1,0 +1,42 @@
+/** @module Held against the firm's register: facts of devices that are no longer trusted. */
+import { type Fact, foldRegister, registerJob, Verifier, verifyFacts } from '@shearline/jobfile'
+import { keptFacts } from '../sync/read.ts'
+
+/** What the register says against this record. */
+export interface RegisterDoubts {
+  readonly revoked: readonly Fact[]
+  readonly notWitnessed: readonly Fact[]
+  /** Why the firm no longer trusts this very device, or null. */
+  readonly ownRevoked: string | null
+}
+
+export const noDoubts: RegisterDoubts = { revoked: [], notWitnessed: [], ownRevoked: null }
+
+const verifier = new Verifier(crypto.subtle)
+
+/**
+ * Judges a job's facts by the register as this device knows it. A firm without a register revokes nothing. Never
+ * throws on what the record holds.
+ */
+export async function registerDoubts(job: string, own: string | null): Promise<RegisterDoubts> {
+  const register = await keptFacts(registerJob)
+  if (register.facts.length === 0) return noDoubts
+  const { facts, devices } = await keptFacts(job)
+  const { devices: standing } = await foldRegister(register.facts, verifier)
+  const ownRevoked = own === null ? null : (standing.get(own)?.revoked?.because ?? null)
+  if ([...standing.values()].every(({ revoked, replaced }) => revoked === null && replaced === null))
+    return { ...noDoubts, ownRevoked }
+  const check = await verifyFacts(facts, [...devices, ...register.devices], verifier, {
+    register: register.facts,
+  })
+  // A finding names its fact by its place in the record.
+  const named = (code: string) =>
+    check.findings
+      .filter((finding) => finding.code === code)
+      .flatMap((finding) => {
+        const place = /\d+/.exec('part' in finding.where ? String(finding.where.part) : '')
+        const fact = place === null ? undefined : check.facts[Number(place[0]) - 1]
+        return fact === undefined ? [] : [fact]
+      })
+  return { revoked: named('device-revoked'), notWitnessed: named('not-witnessed'), ownRevoked }
+}

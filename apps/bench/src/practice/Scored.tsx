@@ -1,0 +1,40 @@
+import type { Score } from '@shearline/practice-car'
+import formCss from '../form/form.module.css'
+import { number, volts } from '../words/amounts.ts'
+import { t } from '../words/index.ts'
+import css from './practice.module.css'
+import { markWords } from './practice-words.ts'
+
+/** Points from which an exercise counts as passed; the same as in the command. Ours. */
+const passedFrom = 80
+
+/** How it went: the points, why some were lost, how long it took and how low the supply fell. */
+export function Scored({ score, onAgain }: { readonly score: Score; readonly onAgain: () => void }) {
+  const passed = score.points >= passedFrom
+  return (
+    <section className={css.score} aria-label={t('practice.score')} role="status" data-passed={passed}>
+      <h2 className={css.points}>{t('practice.points', { points: score.points })}</h2>
+      <p>{t(passed ? 'practice.passed' : 'practice.not-passed')}</p>
+      <ul className={css.marks}>
+        {score.marks.map((mark) => (
+          <li key={`${mark.code} ${JSON.stringify(mark.values)}`}>
+            <span className={css.loss}>{number(mark.points)}</span> {markWords(mark)}
+          </li>
+        ))}
+        {score.marks.length === 0 && <li>{t('practice.nothing-lost')}</li>}
+      </ul>
+      <p className={css.quiet}>
+        {t('practice.took', {
+          minutes: score.minutes,
+          volts: volts(score.lowestVolts),
+          keys: score.startsAtEnd.join(', ') || t('practice.no-key'),
+        })}
+      </p>
+      <div className={formCss.foot}>
+        <button type="button" className={formCss.submit} onClick={onAgain}>
+          {t('practice.again')}
+        </button>
+      </div>
+    </section>
+  )
+}
