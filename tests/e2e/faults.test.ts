@@ -114,6 +114,20 @@ async function type(unit: string, ...codes: readonly string[]): Promise<void> {
   }
 }
 
+/** Pastes a report that leaves no question into the chapter of faults, and keeps it. */
+async function paste(words: string, phase: string): Promise<void> {
+  const chapter = page.locator('#chapter-faults')
+  const door = chapter.getByRole('button', { name: /^Paste or open a report/ })
+  if (!(await door.isVisible())) await chapter.getByText('Add another scan').click()
+  await door.click()
+  await chapter.getByLabel('The report as text').fill(words)
+  await chapter.getByRole('button', { name: 'Read it', exact: true }).click()
+  await chapter.getByRole('radio', { name: phase }).check()
+  const before = (await keptScans()).length
+  await chapter.getByRole('button', { name: 'Keep this scan' }).click()
+  await expect.poll(async () => (await keptScans()).length, { timeout: 10_000 }).toBe(before + 1)
+}
+
 describe.skipIf(cannotRun !== null)(
   `faults on the bench${cannotRun === null ? '' : ` (skipped: ${cannotRun})`}`,
   () => {
@@ -305,13 +319,21 @@ describe.skipIf(cannotRun !== null)(
       await accessible('clearing', '#chapter-faults')
       await say('Record the clearing').click()
       const kinds = async () => (await keptIn(page)).facts.map((fact) => fact.kind)
-      // Neither caution is ticked: the browser refuses to send the form.
+      // No caution is ticked: the browser refuses to send the form.
       expect(await kinds()).not.toContain('clear-requested')
-      for (const words of [/^Every code and its stored details/, /emissions readiness/])
+      for (const words of [
+        /^Every code and its stored details/,
+        /emissions readiness/,
+        /^Airbag codes from before the work stay/,
+      ])
         await chapter.getByRole('checkbox', { name: words }).check()
       await say('Record the clearing').click()
       await chapter.getByText(/^Cleared at \d\d:\d\d: Brakes\.$/).waitFor()
-      expect(await kinds()).toContain('clear-requested')
+      const asked = (await keptIn(page)).facts.find((fact) => fact.kind === 'clear-requested')
+      expect(asked?.body).toEqual({
+        units: ['Brakes'],
+        acknowledged: ['scan-saved', 'emissions', 'airbag'],
+      })
       await chapter.getByText(/^Switch the ignition off/).waitFor()
       // Right after clearing the unit reports nothing: that is said to prove nothing.
       await chapter.getByText('Add another scan').click()
@@ -327,6 +349,48 @@ describe.skipIf(cannotRun !== null)(
       await chapter.getByRole('radio', { name: /^All/ }).check()
       await picture('three-scans', chapter.getByRole('group', { name: 'Show' }))
       expect(mishaps).toEqual([])
+    })
+
+    it('asks whether two names are one control unit, and joins them only then', {
+      timeout: 60_000,
+    }, async () => {
+      await openChapter(page, 'faults')
+      await paste('ENGINE-CONTROL\n  P0562-00 stored', 'after an ignition cycle')
+      const asked = page.getByRole('region', { name: 'One control unit or two?' })
+      await asked.getByText(/“Engine control” and “ENGINE-CONTROL”/).waitFor()
+      await picture('units-asked', asked)
+      await asked.getByRole('button', { name: 'One unit', exact: true }).click()
+      await asked.waitFor({ state: 'detached' })
+      const chapter = page.locator('#chapter-faults')
+      await chapter.getByRole('radio', { name: /^All/ }).check()
+      await chapter.getByText('Engine control (also: ENGINE-CONTROL)').first().waitFor()
+    })
+
+    it('many scans are folded into their moments, or stand side by side with the newest in sight', {
+      timeout: 120_000,
+    }, async () => {
+      for (const code of ['P0300-00', 'P0301-00', 'P0302-00'])
+        await paste(`Engine control\n  ${code} stored\nBrakes: no faults stored`, 'after an ignition cycle')
+      const chapter = page.locator('#chapter-faults')
+      await chapter.getByRole('radio', { name: /^All/ }).check()
+      await picture('moments', chapter.getByRole('group', { name: 'Columns' }))
+      await chapter.getByRole('radio', { name: /^each of \d+ scans/ }).check()
+      // The picture scrolls in its frame, not the page; the newest scan is what is seen first.
+      const [scrolled, most] = await chapter
+        .locator('[tabindex="0"]')
+        .filter({ has: page.getByRole('button', { expanded: false }) })
+        .first()
+        .evaluate((box) => [box.scrollLeft, box.scrollWidth - box.clientWidth])
+      expect(most).toBeGreaterThan(0)
+      expect(Math.abs((scrolled ?? 0) - (most ?? 0))).toBeLessThan(2)
+      await picture('each-scan', chapter.getByRole('group', { name: 'Columns' }))
+      await accessible('many scans', '#chapter-faults')
+      const strand = chapter.getByRole('button', { name: /^P0302-00/ }).first()
+      expect((await strand.textContent())?.match(/not reported|confirmed|not read/g)?.length).toBeGreaterThan(
+        5,
+      )
+      await chapter.getByRole('radio', { name: /^Changed/ }).check()
+      expect(await chapter.getByRole('button', { name: /^P0302-00/ }).count()).toBe(1)
     })
 
     it('what a recording shows of the work is named as the cause of what it raised', {

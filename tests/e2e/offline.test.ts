@@ -87,7 +87,8 @@ describe.skipIf(cannotRun !== null)(
       await page.getByText('Small van, five keys stored').waitFor()
       await openNewJob()
       await toBoard()
-      await page.getByText('1 entry saved here, not sent yet').waitFor()
+      // The opening, and the rules it works by.
+      await page.getByText('2 entries saved here, not sent yet').waitFor()
       await page.getByText('Small van, five keys stored').click()
       const van = { page, standing }
       await teachVan(van, false)

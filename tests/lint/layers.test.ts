@@ -50,6 +50,7 @@ const forbidden = [
   ['apps/server/src', '@shearline/cli', 'Apps import packages, never each other'],
   ['apps/cli/src', '@shearline/bench', 'Apps import packages, never each other'],
   ['apps/bench/src', '@shearline/store', 'The bench runs in a browser'],
+  ['apps/verify-page/src', '@shearline/keywork', 'The verify page proves a file by itself'],
 ] as const
 
 describe('layer rules', () => {

@@ -11,7 +11,7 @@ const candidates = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/
 export const chromiumPath: string | null = candidates.find((path) => existsSync(path)) ?? null
 
 /** Starts headless Chromium without anything that would ask the network. */
-export function launch(): Promise<Browser> {
+export function launch(...more: readonly string[]): Promise<Browser> {
   return chromium.launch({
     ...(chromiumPath === null ? {} : { executablePath: chromiumPath }),
     args: [
@@ -23,6 +23,7 @@ export function launch(): Promise<Browser> {
       '--disable-component-update',
       '--disable-sync',
       '--disable-dev-shm-usage',
+      ...more,
     ],
   })
 }

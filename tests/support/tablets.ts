@@ -90,8 +90,8 @@ export class Office {
   }
 }
 
-/** Opens a browser on a profile of its own that is kept between starts. */
-export function openTablet(profile: string): Promise<BrowserContext> {
+/** Opens a browser on a profile of its own that is kept between starts; `film` is what its camera sees. */
+export function openTablet(profile: string, film?: string): Promise<BrowserContext> {
   return chromium.launchPersistentContext(profile, {
     ...(chromiumPath === null ? {} : { executablePath: chromiumPath }),
     viewport: { width: 820, height: 1180 },
@@ -105,6 +105,13 @@ export function openTablet(profile: string): Promise<BrowserContext> {
       '--disable-component-update',
       '--disable-sync',
       '--disable-dev-shm-usage',
+      ...(film === undefined
+        ? []
+        : [
+            '--use-fake-ui-for-media-stream',
+            '--use-fake-device-for-media-stream',
+            `--use-file-for-fake-video-capture=${film}`,
+          ]),
     ],
   })
 }
