@@ -237,6 +237,13 @@ const page = quick ? join(folder, 'performance.md') : join(root, 'docs', 'perfor
 writeReport(page, { holds, rows, memory, leftOut, rounds, load })
 say(`Written: ${page}`)
 
+say('taps on the bench ...')
+run(process.execPath, [
+  '--conditions=@shearline/source',
+  join(root, 'scripts', 'bench', 'interactions.mjs'),
+  ...process.argv.slice(2),
+])
+
 say('durable appends of the store ...')
 run(process.execPath, [
   '--conditions=@shearline/source',

@@ -90,7 +90,8 @@ function build() {
   const state = sourceState()
   const whole =
     existsSync(join(root, 'apps', 'bench', 'dist', 'index.html')) &&
-    existsSync(join(root, 'apps', 'cli', 'dist', 'index.js'))
+    existsSync(join(root, 'apps', 'cli', 'dist', 'index.js')) &&
+    existsSync(join(root, 'apps', 'verify-page', 'dist', 'verify.html'))
   if (whole && existsSync(stamp) && readFileSync(stamp, 'utf8') === state) return
   say('Building the packages (tsc -b) ...')
   orStop(
@@ -99,6 +100,8 @@ function build() {
   )
   say('Bundling the decode command (rolldown) ...')
   orStop('bundle the decode command', run(node(), [join('scripts', 'bundle-decode.mjs')]))
+  say('Building the verify page (rolldown) ...')
+  orStop('build the verify page', run(node(), [join('scripts', 'build-verify-page.mjs')]))
   say('Building the bench (vite build) ...')
   orStop(
     'build the bench',
@@ -151,6 +154,16 @@ const programs = [
     there: () => onPath('rtl_433'),
     debian: 'rtl-433',
     for: 'comparing radio measurements with an outside reader',
+  },
+  {
+    there: () => onPath('xmllint'),
+    debian: 'libxml2-utils',
+    for: 'holding electronic invoices against their XML schema',
+  },
+  {
+    there: () => onPath('age'),
+    debian: 'age',
+    for: 'opening sealed files with an outside program, and sealing for ours',
   },
   { there: () => onPath('spin'), debian: 'spin', for: 'checking the rehearsal model from outside' },
 ]

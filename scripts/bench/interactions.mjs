@@ -1,0 +1,223 @@
+/**
+ * @module Measures how long a tap takes until the next picture, in Chromium slowed down four times, with 500 jobs on
+ * the board and a recording of 10 million frames open. Called by `npm run bench`; alone, on a built tree:
+ *
+ *     npx node --conditions=@shearline/source scripts/bench/interactions.mjs [--quick] [--bench FOLDER] [--profile]
+ *
+ * An interaction's time is the browser's own (Event Timing, as in Interaction to Next Paint): from the finger or key
+ * to the picture that shows its result, in steps of 8 ms.
+ */
+
+import { spawn } from 'node:child_process'
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
+import { cpus, loadavg } from 'node:os'
+import { join } from 'node:path'
+import { chromium } from 'playwright-core'
+import { jobsFolder } from './board-jobs.mjs'
+import { recordings } from './generate.mjs'
+import { median } from './measure.mjs'
+
+const root = join(import.meta.dirname, '..', '..')
+const quick = process.argv.includes('--quick')
+const slowdown = 4
+const jobs = 500
+const frames = quick ? 1_000_000 : 10_000_000
+const rounds = quick ? 3 : 5
+const asked = process.argv.indexOf('--bench')
+const bench = asked > 0 ? process.argv[asked + 1] : join(root, 'apps', 'bench', 'dist')
+const only = process.argv.includes('--board-only')
+const folder = join(root, '.cache', 'bench')
+mkdirSync(folder, { recursive: true })
+const say = (text) => console.error(text)
+
+const program = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find(existsSync)
+if (program === undefined) {
+  say('Not measured: interactions (Chromium is not installed).')
+  process.exit(0)
+}
+
+say(`A data folder of ${jobs} jobs (once) ...`)
+const data = join(folder, `board-${jobs}`)
+await jobsFolder(data, jobs)
+const { text: recording } = only ? { text: '' } : recordings(frames, folder)
+
+const server = spawn(
+  process.execPath,
+  ['--conditions=@shearline/source', join(root, 'tests', 'support', 'serve-bench.ts'), data, bench, '0'],
+  { stdio: ['ignore', 'pipe', 'inherit'] },
+)
+const url = await new Promise((resolve, reject) => {
+  server.stdout.on('data', (chunk) => {
+    const address = /open at (http:\S+)/.exec(String(chunk))?.[1]
+    if (address !== undefined) resolve(address)
+  })
+  server.on('exit', (code) => reject(new Error(`the server ended with ${code}`)))
+})
+
+process.on('exit', () => server.kill('SIGTERM'))
+for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => process.exit(1))
+
+const browser = await chromium.launch({
+  executablePath: program,
+  args: ['--no-sandbox', '--disable-gpu', '--disable-dev-shm-usage'],
+})
+const page = await browser.newPage({ viewport: { width: 820, height: 1180 }, hasTouch: true })
+await page.addInitScript(() => {
+  globalThis.events = []
+  new PerformanceObserver((list) => {
+    for (const {
+      interactionId,
+      duration,
+      name,
+      processingStart,
+      processingEnd,
+      startTime,
+    } of list.getEntries())
+      if (interactionId > 0)
+        globalThis.events.push({
+          interactionId,
+          duration,
+          name,
+          waited: processingStart - startTime,
+          worked: processingEnd - processingStart,
+        })
+  }).observe({ type: 'event', durationThreshold: 16, buffered: true })
+})
+const devtools = await page.context().newCDPSession(page)
+
+const taken = new Map()
+/** Does something `rounds` times and keeps the longest event of each. */
+async function measure(what, act, between = async () => undefined) {
+  for (let round = 0; round < rounds; round++) {
+    await page.waitForTimeout(700)
+    await page.evaluate(() => {
+      globalThis.events = []
+    })
+    await act(round)
+    await page.waitForTimeout(900)
+    const events = await page.evaluate(() => globalThis.events)
+    const longest = Math.max(16, ...events.map((event) => event.duration))
+    taken.set(what, [...(taken.get(what) ?? []), longest])
+    await between(round)
+  }
+  say(`${what}: ${taken.get(what).join(', ')} ms`)
+}
+
+await page.goto(url)
+await page.locator('a[href^="#/job/"]').first().waitFor({ timeout: 60_000 })
+// Everything is brought here first, as on a tablet that has been on for a while.
+await page.waitForTimeout(quick ? 15_000 : 30_000)
+await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown })
+
+const card = (number) => page.locator(`a[href="#/job/job-${number}"]`)
+const home = page.locator('header a').first()
+const shownJob = page.locator('#chapter-teach')
+await measure(
+  'board: open a job',
+  async (round) => {
+    await card(round).click()
+    await shownJob.waitFor()
+  },
+  async () => {
+    await page.goBack()
+    await card(0).waitFor()
+  },
+)
+await measure(
+  'job: back to the board',
+  async () => {
+    await home.click()
+    await card(0).waitFor()
+  },
+  async () => {
+    await page.goForward().catch(() => undefined)
+    await page.goto(`${url}#/job/job-3`)
+    await shownJob.waitFor()
+  },
+)
+
+// The job whose grid is half filled.
+await page.goto(`${url}#/job/job-9`)
+await shownJob.waitFor()
+const tumbler = (name) => page.getByRole('button', { name: new RegExp(`^${name}`) }).first()
+await measure('job: tap a tumbler', (round) =>
+  tumbler(['Authority', 'Keys', 'Faults', 'Power', 'Record'][round]).click(),
+)
+const chapter = (name) => page.locator(`#chapter-${name} h2 button`)
+await measure('job: unfold a chapter', (round) =>
+  chapter(['arrival', 'prove', 'plan', 'teach', 'handover'][round]).click(),
+)
+if ((await chapter('arrival').getAttribute('aria-expanded')) === 'false') await chapter('arrival').click()
+const cell = page.locator('#chapter-arrival table button')
+await cell.first().click()
+const dialog = page.getByRole('dialog')
+await dialog.waitFor({ timeout: 5000 }).catch(() => undefined)
+if ((await dialog.count()) > 0) {
+  await dialog.getByRole('textbox').fill('technician')
+  await dialog.getByRole('button').first().click()
+}
+await measure('job: lay an answer into the grid', (round) => cell.nth(round + 1).click())
+await measure('job: the next step', () => page.locator('nav button').first().click())
+if ((await chapter('call').getAttribute('aria-expanded')) === 'false') await chapter('call').click()
+const field = page.locator('#chapter-call input[type=text], #chapter-call input:not([type])').first()
+await page.locator('#chapter-call details summary').first().click()
+await measure('job: type a letter', async () => {
+  await field.focus()
+  await page.keyboard.press('a')
+})
+
+if (!only) {
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 })
+  say('reading the recording ...')
+  if ((await chapter('faults').getAttribute('aria-expanded')) === 'false') await chapter('faults').click()
+  await page.locator('#chapter-faults input[type=file]').setInputFiles(recording)
+  const found = page.getByRole('dialog', { name: /^Recording/ })
+  await found.getByText('Units that answered').waitFor({ timeout: 300_000 })
+  const keepOnly = found.getByRole('radio', { name: 'Only keep it' })
+  if (!(await keepOnly.isChecked())) await keepOnly.check()
+  await found.getByRole('button', { name: 'Record it' }).click()
+  await found.waitFor({ state: 'detached' })
+  await page
+    .getByRole('button', { name: /^Look into it/ })
+    .first()
+    .click()
+  const view = page.getByRole('dialog', { name: /^Into/ })
+  await view.getByRole('list', { name: 'Messages' }).waitFor({ timeout: 120_000 })
+  await page.waitForTimeout(3000)
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowdown })
+  await measure('recording: tap a message', (round) =>
+    view.getByRole('list', { name: 'Messages' }).getByRole('button').nth(round).click(),
+  )
+  await measure('recording: zoom in', () =>
+    view
+      .getByRole('button', { name: /zoom in|closer|nearer/i })
+      .first()
+      .click(),
+  )
+  const filters = view.getByRole('checkbox')
+  await measure('recording: change a filter', (round) => filters.nth(round % 2).click())
+}
+
+await browser.close()
+server.kill('SIGTERM')
+
+const rows = [...taken].map(
+  ([what, times]) => `| ${what} | ${median(times)} ms | ${Math.max(...times)} ms | ${100} ms |`,
+)
+const pagePath = join(quick || only ? folder : join(root, 'docs'), 'performance-bench.md')
+writeFileSync(
+  pagePath,
+  `# Performance of the bench
+
+Written by \`npm run bench\`; do not edit.
+
+- ${cpus()[0]?.model.trim()}, ${cpus().length} cores, Chromium ${browser.version()} slowed down ${slowdown} times (\`Emulation.setCPUThrottlingRate\`), load average ${loadavg()[0].toFixed(2)}.
+- ${jobs} jobs on the board${only ? '' : `, a recording of ${frames / 1e6} million frames open for the rows that say so`}; ${rounds} rounds each.
+- From the finger or key to the next picture, by the browser's Event Timing, in steps of 8 ms; 16 ms means "at most".
+
+| interaction | median | longest | aim |
+| --- | --- | --- | --- |
+${rows.join('\n')}
+`,
+)
+say(`Written: ${pagePath}`)
