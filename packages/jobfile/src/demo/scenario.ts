@@ -132,7 +132,7 @@ function vanKeys(): SceneFact[] {
       onBench: true,
       cloneOf: 'A',
       lacks,
-      note: 'clone of A',
+      note: 'bought by an earlier driver',
     }),
     at(50, 'key-labelled', {
       key: 'D',

@@ -83,6 +83,8 @@ export const evidenceKinds = {
     vin: z.string().min(1).max(40),
     /** Control unit that answered, when read from the bus. */
     unit: z.string().exactOptional(),
+    /** What in a picture it was read from: its letters or a code; absent: typed by a person or read from the bus. */
+    picture: z.enum(['letters', 'code']).exactOptional(),
   }),
   'recording-attached': z.object({
     /** What is kept: the messages read from it, one JSON object a line, security payloads redacted. */

@@ -7,7 +7,8 @@ import type { JobState, SupplyReading, VinOnRecord } from './state.ts'
 export function foldVins(facts: Collected): { vins: readonly VinOnRecord[]; vin: string | null } {
   const vins = facts.all('vin-read').map(({ body }): VinOnRecord => {
     const reading = readVin(body.vin)
-    return { source: body.source, vin: reading.vin, wellFormed: reading.wellFormed, unit: body.unit ?? null }
+    const { source, unit = null, picture = null } = body
+    return { source, vin: reading.vin, wellFormed: reading.wellFormed, unit, picture }
   })
   const distinct = new Set(vins.map((reading) => reading.vin))
   const [only] = distinct

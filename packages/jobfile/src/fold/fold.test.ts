@@ -151,6 +151,20 @@ describe('tumblers', () => {
     expect(state.vin).toBeNull()
   })
 
+  it('TUM-04 what in a picture a VIN was read from is kept with the reading, and absent in older facts', async () => {
+    const vin = 'T6SHVN3A0R0042788'
+    const { vins } = await fold([
+      scene(1, 'vin-read', { source: 'glass', vin }),
+      scene(2, 'vin-read', { source: 'plate', vin, picture: 'letters' }),
+      scene(3, 'vin-read', { source: 'document', vin, picture: 'code' }),
+    ])
+    expect(vins.map(({ source, picture }) => [source, picture])).toEqual([
+      ['glass', null],
+      ['plate', 'letters'],
+      ['document', 'code'],
+    ])
+  })
+
   it('TUM-04 a withdrawn reading counts no more, and stays on record', async () => {
     const { tablet } = await playScene([
       ...whole,

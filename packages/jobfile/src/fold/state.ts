@@ -133,6 +133,8 @@ export interface VinOnRecord {
   readonly vin: string
   readonly wellFormed: boolean
   readonly unit: string | null
+  /** What in a picture it was read from; null: typed or from the bus, or recorded before this was kept. */
+  readonly picture: 'letters' | 'code' | null
 }
 
 export interface SupplyReading {

@@ -1,9 +1,11 @@
 /** @module What every sheet is made from, and the parts all of them share. */
 import { sha256OfBytes } from '../chain/index.ts'
+import type { Body } from '../facts/index.ts'
 import { Collected } from '../fold/collect.ts'
 import { foldJob } from '../fold/index.ts'
 import { type Block, latestEdition } from '../handover/document/index.ts'
-import { makePen, type Pen, quiet } from '../handover/document/pen.ts'
+import { makePen, type Pen, paragraph, quiet, strong } from '../handover/document/pen.ts'
+import { howSigned, signatureFor } from '../handover/document/signatures.ts'
 import { type JobRecord, recordText } from '../record/index.ts'
 import { addEveryLanguage, languageFor } from '../words/index.ts'
 
@@ -73,7 +75,8 @@ export function head(pen: Pen, sheet: SheetName): readonly Block[] {
       kind: 'facts',
       rows: [
         { label: say('doc.vin'), value: state.vin ?? say('doc.vin-none'), mono: state.vin !== null },
-        { label: say('doc.place'), value: opened?.place ?? unknown },
+        // The place to come to is that of the appointment, which this sheet states below.
+        ...(sheet === 'bring-this' ? [] : [{ label: say('doc.place'), value: opened?.place ?? unknown }]),
         { label: say('sheet.job'), value: state.job },
       ],
     },
@@ -96,16 +99,18 @@ export function foot(pen: Pen, { record, madeAt }: SheetBasis): readonly Block[]
   ]
 }
 
-/** Lines for name, date and signature; who signed, when the record says that somebody did. */
-export function signing({ say }: Pen, signer: string | null): readonly Block[] {
-  if (signer !== null)
-    return [
-      { kind: 'heading', text: say('sheet.sign') },
-      { kind: 'paragraph', text: say('sheet.signed', { signer }), strong: true },
-    ]
+/** Who signed, when the record ties a signature to the consent; else who it is recorded for, and lines to sign on. */
+export function signing(pen: Pen, about: Body<'consent-given'>['about']): readonly Block[] {
+  const { say, facts } = pen
+  const head: Block = { kind: 'heading', text: say('sheet.sign') }
+  const given = facts.all('consent-given').findLast(({ body }) => body.about === about)
+  const signature = given === undefined ? null : signatureFor(pen, given)
+  if (signature !== null) {
+    const signed = say('sheet.signed', { signer: signature.body.signer, how: howSigned(pen, signature) })
+    return [head, strong(signed)]
+  }
   const labels = [say('sheet.sign-name'), say('sheet.sign-date'), say('sheet.sign-by')]
-  return [
-    { kind: 'heading', text: say('sheet.sign') },
-    { kind: 'signature', labels },
-  ]
+  const named: readonly Block[] =
+    given === undefined ? [] : [paragraph(say('sheet.agreed', { signer: given.body.signer }))]
+  return [head, ...named, { kind: 'signature', labels }]
 }

@@ -1,12 +1,13 @@
 /** @module What a customer should have at the car: a sheet, and the same as a short message. */
 import { heading, list, type Pen, paragraph, quiet } from '../handover/document/pen.ts'
+import { spanText } from '../words/index.ts'
 import { penOf, type SheetBasis, type SheetKind } from './basis.ts'
 
-function when({ say, state, instant }: Pen): string {
+function when({ say, state, instant, language, zone }: Pen): string {
   const made = state.appointment?.made
   if (made === undefined) return say('sheet.bring-no-time')
   const { from, to } = made
-  return to === undefined ? instant(from) : say('sheet.bring-span', { from: instant(from), to: instant(to) })
+  return to === undefined ? instant(from) : spanText(language, [from, to], zone)
 }
 
 const place = ({ say, state }: Pen): string =>

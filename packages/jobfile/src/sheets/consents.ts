@@ -3,11 +3,6 @@ import { heading, list, type Pen, paragraph, strong } from '../handover/document
 import { listText } from '../words/index.ts'
 import { type SheetKind, signing } from './basis.ts'
 
-/** Who signed a consent, as the record has it; null when nobody did. */
-function signerOf({ state }: Pen, about: 'absent-keys-stop' | 'no-check-before'): string | null {
-  return state.authority.consents.findLast((consent) => consent.about === about)?.signer ?? null
-}
-
 const effects = {
   'replace-all': 'sheet.absent-replace-all',
   append: 'sheet.absent-append',
@@ -33,10 +28,10 @@ export const absentKeys: SheetKind = {
         : [paragraph(say('sheet.absent-named')), list(state.absentKeys)]),
       paragraph(say('sheet.absent-others')),
       paragraph(say('doc.stopped-blade')),
-      paragraph(say('doc.stopped-button')),
+      paragraph(say('doc.stopped-button-away')),
       paragraph(say('sheet.absent-back')),
       strong(say('sheet.absent-agree')),
-      ...signing(pen, signerOf(pen, 'absent-keys-stop')),
+      ...signing(pen, 'absent-keys-stop'),
     ]
   },
 }
@@ -61,7 +56,7 @@ export const noCheck: SheetKind = {
       paragraph(say('sheet.nocheck-why')),
       list([say('sheet.nocheck-functions'), say('sheet.nocheck-faults'), say('sheet.nocheck-damage')]),
       strong(say('sheet.nocheck-agree')),
-      ...signing(pen, signerOf(pen, 'no-check-before')),
+      ...signing(pen, 'no-check-before'),
     ]
   },
 }

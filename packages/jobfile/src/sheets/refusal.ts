@@ -34,14 +34,20 @@ export const refusal: SheetKind = {
     return { decision: say(`decision.${decision.decision}`), reason: decision.reason }
   },
   blocks: (pen) => {
-    const { say, state } = pen
+    const { say, state, facts, instant } = pen
     const { decision } = state.authority
+    const last = facts.last('authority-decided')
     const missing = wanted(pen)
     const touched = state.teaching.openedAt !== null
     const decided =
       decision === null || decision.decision === 'released'
         ? []
-        : [paragraph(say(`sheet.refusal-${decision.decision}`, { reason: decision.reason }))]
+        : [
+            paragraph(say(`sheet.refusal-${decision.decision}`, { reason: decision.reason })),
+            ...(last === null
+              ? []
+              : [paragraph(say('sheet.refusal-by', { at: instant(last.at), by: last.by }))]),
+          ]
     return [
       heading(say('sheet.refusal-what')),
       ...decided,

@@ -69,21 +69,40 @@ describe('which sheets there are for a job', () => {
         expect(preview).not.toMatch(/[{}]|undefined/)
       }
     const lines = offeredSheets(basisOf(called)).map(({ preview }) => preview)
-    expect(lines[0]).toBe(
-      'For 13 January 2026, 08:00 (Europe/Lisbon) to 13 January 2026, 10:00 (Europe/Lisbon), Quay street 4.',
-    )
+    expect(lines[0]).toBe('For 13 January 2026, 08:00 to 10:00 (Europe/Lisbon), Quay street 4.')
     expect(lines).toContain('Held: The owner could not be reached.')
   })
 })
 
 describe('a sheet', () => {
-  it('of consent names absent keys, what the rule does to them, and who signed', () => {
+  it('of consent names absent keys, what the rule does to them, and in whose name it is on record', () => {
     const text = textOf('absent-keys', van)
     expect(text).toContain('The work rewrites the list of keys that this car accepts.')
     expect(text).toContain('spare at the depot')
     expect(text).toContain('the blade of such a key may still open the doors')
-    expect(text).toContain('On record as signed by fleet manager.')
+    expect(text).not.toContain('grid above')
+    // A name alone is no signature: the lines to sign on stay.
+    expect(text).toContain('On record as agreed in the name of fleet manager; no signature for it')
+    expect(text).toContain('Place and date')
+  })
+
+  it('of consent says who signed and how, when the record ties a signature to it', async () => {
+    const consent = vanJob().find(({ kind }) => kind === 'consent-given')?.body as object
+    const blob = 'ab'.repeat(32)
+    const { record } = await sealedJob([
+      ...vanJob(),
+      fact(90, 'consent-given', { ...consent, signature: blob } as never),
+      fact(90.1, 'signature-drawn', { signer: 'fleet manager', for: 'consent', blob, how: 'typed' }),
+    ])
+    const text = textOf('absent-keys', record)
+    expect(text).toContain('On record as signed by fleet manager, name typed on a keyboard.')
     expect(text).not.toContain('Place and date')
+  })
+
+  it('states its making once, and its appointment in one place', () => {
+    const text = textOf('bring-this', called)
+    expect(text).toContain('Document made\n12 January 2026, 10:00 (Europe/Lisbon), from the record')
+    expect(text).not.toContain('Quay street\n')
   })
 
   it('of consent treats a rule that is not known as the worst, and leaves lines to sign', () => {
@@ -105,6 +124,10 @@ describe('a sheet', () => {
     expect(text).toContain('Started the car before')
     expect(text).toContain('It cannot say whether further keys exist')
     expect(text).toContain('spare at the depot')
+    expect(text).not.toContain('grid above')
+    expect(text).toMatch(/^[1-9][0-9] tests on record are marked as done with the customer present\.$/m)
+    expect(text).toContain('Handed over\nnot on record when this document was made')
+    expect(textOf('insurer', bare)).toContain('No key is on record.')
   })
 
   it('for a return visit names what is open and the faults to look at again', () => {

@@ -13,7 +13,7 @@ export {
   type SameCodes,
 } from './catalogues.ts'
 export { addEveryLanguage } from './every-language.ts'
-export { dateAfterText, instantMilliseconds, instantText } from './instants.ts'
+export { dateAfterText, instantMilliseconds, instantText, spanText } from './instants.ts'
 export { minorDigitsOf, moneyText, numberText, voltsText } from './numbers.ts'
 export { languageAsOf, type PastWord, pastWords } from './past.ts'
 export { type Params, say } from './say.ts'

@@ -82,6 +82,24 @@ export function instantText(language: Language, instant: string, zone: string): 
   })
 }
 
+/** A span in words: the day is named once when both ends fall on it, in the zone. */
+export function spanText(
+  language: Language,
+  [from, to]: readonly [from: string, to: string],
+  zone: string,
+): string {
+  const [first, last] = [from, to].map((instant) =>
+    wallClock(instantMilliseconds(instant) ?? Number.NaN, zone),
+  )
+  const [day, lastDay] = [first, last].map((clock) => (clock ? dateWords(language, clock) : null))
+  if (!first || !last || !day || day !== lastDay) {
+    const [start, end] = [from, to].map((instant) => instantText(language, instant, zone))
+    return say(language, 'doc.span-days', { from: start ?? from, to: end ?? to })
+  }
+  const time = ({ hour, minute }: WallClock) => `${hour}:${minute}`
+  return say(language, 'doc.span-day', { date: day, from: time(first), to: time(last), zone })
+}
+
 /** The date `days` after an instant, in the zone (UTC when the zone is not known). */
 export function dateAfterText(language: Language, instant: string, days: number, zone: string): string {
   const milliseconds = instantMilliseconds(instant)

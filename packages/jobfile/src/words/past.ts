@@ -17,6 +17,12 @@ export const pastWords: readonly PastWord[] = [
     until: 1,
     text: 'A print on paper proves nothing by itself: keep the file.',
   },
+  {
+    language: 'en',
+    code: 'doc.verify-how',
+    until: 1,
+    text: 'Run "shearline verify" with this file. It needs no network and no account. It says "proven", or names the fact or the page that was changed.',
+  },
 ]
 
 /** A language as an edition of the document spoke it: `en@1`. The language itself when none of its words changed. */

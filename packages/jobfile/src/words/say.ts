@@ -24,7 +24,8 @@ function voice(language: Language): I18n {
   const messages = Object.fromEntries(
     Object.entries(catalogue).map(([code, text]) => [code, compileMessageOrThrow(text)]),
   )
-  const made = setupI18n({ locale, messages: { [locale]: messages } })
+  // European digits in every language and every browser: the same record must give the same page anywhere.
+  const made = setupI18n({ locale, locales: [`${locale}-u-nu-latn`], messages: { [locale]: messages } })
   voices.set(language, made)
   return made
 }

@@ -165,6 +165,8 @@ export const drafts: { readonly [K in Kind]: readonly [BodyInput<K>, ...BodyInpu
   'vin-read': [
     { source: 'glass', vin: 'T6SHVN3A0R0042788' },
     { source: 'bus', vin: 'T6SHVN3A0R0042788', unit: '7E8' },
+    { source: 'plate', vin: 'T6SHVN3A0R0042788', picture: 'letters' },
+    { source: 'document', vin: 'T6SHVN3A0R0042788', picture: 'code' },
   ],
   'recording-attached': [
     {

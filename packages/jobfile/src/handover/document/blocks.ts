@@ -58,6 +58,8 @@ export interface Column {
   readonly share: number
   readonly align?: 'left' | 'right'
   readonly mono?: boolean
+  /** Written from the left edge also where the page is read from right to left: lines to type. */
+  readonly leftToRight?: boolean
 }
 
 export type Block =
@@ -65,7 +67,14 @@ export type Block =
   | { readonly kind: 'notice'; readonly text: string }
   | { readonly kind: 'heading'; readonly text: string }
   | { readonly kind: 'subheading'; readonly text: string }
-  | { readonly kind: 'paragraph'; readonly text: string; readonly quiet?: boolean; readonly strong?: boolean }
+  | {
+      readonly kind: 'paragraph'
+      readonly text: string
+      readonly quiet?: boolean
+      readonly strong?: boolean
+      /** May not stand at the foot of a page without the block below it. */
+      readonly leads?: boolean
+    }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | {
       readonly kind: 'facts'
@@ -76,6 +85,8 @@ export type Block =
       readonly columns: readonly Column[]
       readonly rows: readonly (readonly string[])[]
       readonly lastIsTotal?: boolean
+      /** Not broken over two pages where it fits one: lines to be taken over in one go. */
+      readonly whole?: boolean
       /** Life lines, one for each row, drawn in the cells of a column whose texts are empty. */
       readonly strands?: { readonly column: number; readonly rows: readonly Strand[] }
     }

@@ -34,8 +34,9 @@ export function byHand({ say }: Pen): readonly Block[] {
     paragraph(say('doc.by-hand-how')),
     {
       kind: 'table',
-      columns: [{ text: say('doc.by-hand-commands'), share: 1, mono: true }],
+      columns: [{ text: say('doc.by-hand-commands'), share: 1, mono: true, leftToRight: true }],
       rows: commandLines.map((line) => [line]),
+      whole: true,
     },
     list([say('doc.by-hand-answer'), say('doc.by-hand-limits')]),
   ]

@@ -35,6 +35,19 @@ describe('what the handover document says', () => {
     expect(differing.every((line) => /^[0-9a-f ]+$/.test(line))).toBe(true)
   })
 
+  it('says of a VIN that a picture was read for it', async () => {
+    const vin = 'T6SHVN3A0R0042788'
+    const pictured = [
+      fact(2, 'vin-read', { source: 'plate', vin, picture: 'letters' }),
+      fact(2, 'vin-read', { source: 'document', vin, picture: 'code' }),
+    ]
+    const { text } = await textOf([...vanJob(), ...pictured])
+    expect(printed(text)).toContain('plate (letters of a picture)')
+    expect(printed(text)).toContain('document (a code in a picture)')
+    // A source read twice, with and without a picture, is still one source.
+    expect(printed(text)).toContain('(3 sources, one VIN)')
+  })
+
   it('names car, VIN and its sources, place, and times in the zone of the job', () => {
     expect(van).toContain('T6SHVN3A0R0042788')
     expect(van).toContain('glass, document (2 sources, one VIN)')

@@ -13,6 +13,7 @@ import { keys, stopped, tally } from './keys.ts'
 import { opening, standing } from './opening.ts'
 import { makePen, type Section } from './pen.ts'
 import { corrections, type ProofOf, verifying } from './proof.ts'
+import { signatures } from './signatures.ts'
 import { authority, cautions, price, retention, warranty } from './terms.ts'
 import { supply, teaching } from './work.ts'
 
@@ -29,6 +30,7 @@ const sections: readonly Section[] = [
   supply,
   teaching,
   authority,
+  signatures,
   cautions,
   price,
   invoice,

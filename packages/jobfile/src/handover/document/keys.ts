@@ -141,9 +141,12 @@ const aboutAbsent = new Set([
   'key-no-longer-starts',
 ])
 
-/** Keys that no longer start the car, and what that does not mean. */
-export function stopped(pen: Pen): readonly Block[] {
-  const { say, state, language } = pen
+/**
+ * Keys that no longer start the car, and what that does not mean. `gridAbove`: the functions of each key stand on the
+ * same sheet, above.
+ */
+export function stopped(pen: Pen, gridAbove = true): readonly Block[] {
+  const { say, state, language, edition } = pen
   const statements = state.tally.statements.filter((statement) => aboutAbsent.has(statement.code))
   const blocks: Block[] = [heading(say('doc.stopped'))]
   if (statements.length === 0) blocks.push(paragraph(say('doc.stopped-none')))
@@ -155,15 +158,23 @@ export function stopped(pen: Pen): readonly Block[] {
       code,
     ),
   )
-  if (someStopped) blocks.push(paragraph(say('doc.stopped-blade')), paragraph(say('doc.stopped-button')))
-  return blocks
+  // A key that was tried shows in the grid whether its buttons work; one that was not here stands in no grid.
+  const tried = gridAbove && (edition < 2 || statements.some(({ code }) => code === 'key-no-longer-starts'))
+  const button = say(tried ? 'doc.stopped-button' : 'doc.stopped-button-away')
+  if (someStopped) blocks.push(paragraph(say('doc.stopped-blade')), paragraph(button))
+  // What it does not mean belongs on the page that says which keys stopped.
+  return blocks.map((block, index) =>
+    block.kind === 'paragraph' && index < blocks.length - 1 ? { ...block, leads: true } : block,
+  )
 }
 
 /** The tally in plain sentences. */
 export function tally(pen: Pen): readonly Block[] {
-  const { say, state, language } = pen
+  const { say, state, language, edition } = pen
   const { tally: numbers } = state
   const known = (value: number | null) => (value === null ? say('doc.unknown') : String(value))
+  // Nobody labelled a key: that says nothing about how many there were.
+  const labelled = (count: number) => known(state.keys.length === 0 && edition >= 2 ? null : count)
   const sentences = numbers.statements
     .filter((statement) => !aboutAbsent.has(statement.code))
     .map((statement) => sayStatement(language, statement))
@@ -179,8 +190,8 @@ export function tally(pen: Pen): readonly Block[] {
       kind: 'facts',
       rows: [
         { label: say('doc.tally-said'), value: known(numbers.saidToExist) },
-        { label: say('doc.tally-bench'), value: known(numbers.onBench) },
-        { label: say('doc.tally-new'), value: known(numbers.newKeys) },
+        { label: say('doc.tally-bench'), value: labelled(numbers.onBench) },
+        { label: say('doc.tally-new'), value: labelled(numbers.newKeys) },
         { label: say('doc.tally-before'), value: known(numbers.storedBefore) },
         { label: say('doc.tally-after'), value: known(numbers.storedAfter) },
       ],

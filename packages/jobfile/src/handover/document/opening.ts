@@ -1,5 +1,5 @@
 /** @module The head of the document: which car, where, when, and where the job stands. */
-import type { Tumbler } from '../../fold/state.ts'
+import type { Tumbler, VinOnRecord } from '../../fold/state.ts'
 import { isCode, listText, sayNeed } from '../../words/index.ts'
 import type { Block, Pin } from './blocks.ts'
 import { heading, list, type Pen, paragraph, strong } from './pen.ts'
@@ -39,30 +39,41 @@ export function opening(pen: Pen): readonly Block[] {
             ? say('doc.not-sealed')
             : say('doc.sealed-by', { at: pen.instant(seal.at), by: seal.by }),
       },
+      ...(pen.edition < 2 ? [] : [{ label: say('doc.handed'), value: handedText(pen) }]),
     ],
   }
   const demo: readonly Block[] = opened?.demo === true ? [{ kind: 'notice', text: say('doc.invented') }] : []
   return [...demo, title, facts]
 }
 
+/** To whom the car went, and with which keys. */
+export function handedText({ say, state, language, instant }: Pen): string {
+  const { handedOver } = state
+  if (handedOver === null) return say('doc.handed-not')
+  const { at, to, keys } = handedOver
+  return keys.length === 0
+    ? say('doc.handed-to-unnamed', { at: instant(at), to })
+    : say('doc.handed-to', { at: instant(at), to, keys: listText(language, keys) })
+}
+
 function vinText({ say, state, language }: Pen): string {
   if (state.vin !== null) return state.vin
   if (state.vins.length === 0) return say('doc.vin-none')
-  const readings = state.vins.map(({ vin, source }) =>
-    say('doc.vin-reading', { vin, source: say(`vin-source.${source}`) }),
+  const readings = state.vins.map((reading) =>
+    say('doc.vin-reading', { vin: reading.vin, source: vinSource(say, reading) }),
   )
   return say('doc.vin-disagrees', { readings: listText(language, readings) })
 }
 
 function vinSources({ say, state, language }: Pen): string {
-  const sources = [...new Set(state.vins.map((reading) => reading.source))]
-  return say('doc.vin-agree', {
-    count: sources.length,
-    sources: listText(
-      language,
-      sources.map((source) => say(`vin-source.${source}`)),
-    ),
-  })
+  const sources = new Set(state.vins.map((reading) => reading.source))
+  const named = new Set(state.vins.map((reading) => vinSource(say, reading)))
+  return say('doc.vin-agree', { count: sources.size, sources: listText(language, [...named]) })
+}
+
+/** Where a VIN was read, and whether a picture was read instead of a person's eyes. */
+function vinSource(say: Pen['say'], { source, picture }: VinOnRecord): string {
+  return say('doc.vin-source', { source: say(`vin-source.${source}`), picture: picture ?? 'none' })
 }
 
 /** The cylinder, one sentence, and what was not in line. */

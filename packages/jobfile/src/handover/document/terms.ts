@@ -2,10 +2,11 @@
 import { dateAfterText, isCode, listText, moneyText } from '../../words/index.ts'
 import type { Block } from './blocks.ts'
 import { heading, list, type Pen, paragraph, quiet } from './pen.ts'
+import { isSigned } from './signatures.ts'
 
 /** Documents seen, decision, consents. */
 export function authority(pen: Pen): readonly Block[] {
-  const { say, state, language } = pen
+  const { say, state, facts, language } = pen
   const { seen, decision, consents } = state.authority
   const blocks: Block[] = [heading(say('doc.authority'))]
   if (seen.length === 0) blocks.push(paragraph(say('doc.authority-none')))
@@ -16,8 +17,8 @@ export function authority(pen: Pen): readonly Block[] {
         columns: [
           { text: say('doc.authority-role'), share: 0.15 },
           { text: say('doc.authority-document'), share: 0.24 },
-          { text: say('doc.authority-issuer'), share: 0.22 },
-          { text: say('doc.authority-ends'), share: 0.11, mono: true },
+          { text: say('doc.authority-issuer'), share: 0.2 },
+          { text: say('doc.authority-ends'), share: 0.13, mono: true },
           { text: say('doc.authority-seen'), share: 0.28 },
         ],
         rows: seen.map((document) => [
@@ -44,15 +45,14 @@ export function authority(pen: Pen): readonly Block[] {
       ),
     )
   if (consents.length === 0) return [...blocks, paragraph(say('doc.consent-none'))]
-  const items = consents.map(({ about, absentKeys, signer }) =>
-    absentKeys.length === 0
-      ? say('doc.consent', { about: say(`consent.${about}`), signer })
-      : say('doc.consent-keys', {
-          about: say(`consent.${about}`),
-          names: listText(language, absentKeys),
-          signer,
-        }),
-  )
+  const items = facts.all('consent-given').map((entry) => {
+    const { about, absentKeys, signer } = entry.body
+    const unsigned = pen.edition >= 2 && !isSigned(pen, entry)
+    const words = { about: say(`consent.${about}`), signer }
+    if (absentKeys.length === 0) return say(unsigned ? 'doc.consent-unsigned' : 'doc.consent', words)
+    const names = listText(language, absentKeys)
+    return say(unsigned ? 'doc.consent-keys-unsigned' : 'doc.consent-keys', { ...words, names })
+  })
   return [...blocks, list(items)]
 }
 
@@ -70,7 +70,7 @@ export function cautions({ say, state }: Pen): readonly Block[] {
 }
 
 /** Price lines and their sum. */
-export function price({ say, state, language }: Pen): readonly Block[] {
+export function price({ say, state, language, edition }: Pen): readonly Block[] {
   const agreed = state.price
   if (agreed === null) return [heading(say('doc.price')), paragraph(say('doc.price-none'))]
   const money = (amount: number) => moneyText(language, agreed.currency, amount)
@@ -89,6 +89,7 @@ export function price({ say, state, language }: Pen): readonly Block[] {
       ],
       lastIsTotal: true,
     },
+    ...(edition < 2 || state.invoice !== null ? [] : [quiet(say('doc.price-tax'))]),
   ]
 }
 

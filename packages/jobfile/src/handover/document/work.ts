@@ -1,6 +1,6 @@
 /** @module How the work was done: supply and teaching. */
 import { drainAfter } from '@shearline/keywork'
-import { instantMilliseconds, listText, numberText, voltsText } from '../../words/index.ts'
+import { instantMilliseconds, listText, numberText, spanText, voltsText } from '../../words/index.ts'
 import type { Block } from './blocks.ts'
 import { heading, type Pen, paragraph } from './pen.ts'
 
@@ -31,7 +31,7 @@ export function supply(pen: Pen): readonly Block[] {
       ...(setting === null
         ? []
         : [{ label: say('doc.supply-battery'), value: say(`battery.${setting.battery}`) }]),
-      ...(pen.edition < 2 ? [] : [...reckoned(pen), ...leftBehind(pen)]),
+      ...(pen.edition < 2 ? [] : [...taken(pen), ...reckoned(pen), ...leftBehind(pen)]),
     ],
   })
   if (readings.length >= 2) blocks.push(curve(pen))
@@ -42,6 +42,14 @@ export function supply(pen: Pen): readonly Block[] {
 }
 
 type Row = Extract<Block, { kind: 'facts' }>['rows'][number]
+
+/** From when to when the supply was read: the curve has no clock of its own. */
+function taken({ say, state, language, zone, instant }: Pen): readonly Row[] {
+  const [first, last] = [state.supply.readings.at(0), state.supply.readings.at(-1)]
+  if (first === undefined || last === undefined) return []
+  const value = first === last ? instant(first.at) : spanText(language, [first.at, last.at], zone)
+  return [{ label: say('doc.supply-readings'), value }]
+}
 
 /** What the budget said before the work, as it was shown then. */
 function reckoned({ say, state, language }: Pen): readonly Row[] {

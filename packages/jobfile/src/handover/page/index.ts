@@ -92,9 +92,11 @@ function wayOf(block: Block): Way<Block> {
 /** True when a block belongs to the one below it and may not stay behind on a page without it. */
 function leads(block: Block, below: Block['kind'] | undefined): boolean {
   if (block.kind === 'heading' || block.kind === 'subheading') return true
+  if (block.kind === 'paragraph' && block.leads === true) return true
   if (block.kind === 'paragraph')
     return below === 'table' || below === 'keys' || below === 'list' || below === 'signature'
-  return (block.kind === 'list' && below === 'facts') || (block.kind === 'facts' && below === 'curve')
+  if (below === 'facts') return block.kind === 'list' || block.kind === 'code'
+  return block.kind === 'facts' && below === 'curve'
 }
 
 /** A heading or a leading sentence goes to the next page unless what it stands over begins on this one. */

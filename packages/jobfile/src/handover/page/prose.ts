@@ -8,7 +8,7 @@ import { wholeHeight } from './tables.ts'
 type Kind<K extends Block['kind']> = Extract<Block, { kind: K }>
 
 const noticePad = 7
-const bandPad = 18
+const bandPad = 13
 const indent = 13
 
 /** Titles are set smaller when they are long, so that any title fits a page. */
@@ -37,7 +37,7 @@ export function drawTitle(sheet: Sheet, { over, title, under }: Kind<'title'>): 
   sheet.tag(sheet.root, 'H1', () => sheet.write(style, title, x, y, inner))
   y += heights[1] + 4
   sheet.tag(sheet.root, 'P', () => sheet.write(styles.under, under, x, y, inner))
-  sheet.y = top + height + 14
+  sheet.y = top + height + 10
 }
 
 export function drawNotice(sheet: Sheet, { text }: Kind<'notice'>): void {
@@ -53,10 +53,10 @@ export function drawNotice(sheet: Sheet, { text }: Kind<'notice'>): void {
   sheet.tag(sheet.root, 'P', () =>
     sheet.write(styles.notice, text, page.left + noticePad, top + noticePad, inner, 'center'),
   )
-  sheet.y = top + height + 10
+  sheet.y = top + height + 8
 }
 
-const headingAbove = 15
+const headingAbove = 13
 const headingBelow = 7
 
 export function headingHeight(sheet: Sheet, block: Kind<'heading'> | Kind<'subheading'>): number {

@@ -80,6 +80,10 @@ type Table = Kind<'table'>
 const styleOf = (column: Column, total: boolean): Style =>
   total ? styles.total : column.mono === true ? styles.mono : styles.cell
 
+/** A sheet turns left and right round on a mirrored page; lines to type keep to the left there. */
+const sideOf = (sheet: Sheet, column: Column): 'left' | 'right' | undefined =>
+  column.leftToRight === true && sheet.direction === 'rtl' ? 'right' : column.align
+
 /** Left edge and inner width of each column, in points. */
 function edges(columns: readonly Column[]): readonly { x: number; width: number }[] {
   let x: number = page.left
@@ -109,9 +113,11 @@ function rowHeight(sheet: Sheet, { columns }: Table, row: readonly string[], tot
 /** The whole table when it is short, else its head and first row: what must stay together. */
 export function tableStart(sheet: Sheet, table: Table): number {
   const head = headHeight(sheet, table)
+  const most = table.whole === true ? table.rows.length : 12
   let all = head
-  for (const row of table.rows.slice(0, 12)) all += rowHeight(sheet, table, row, false)
-  const whole = table.rows.length <= 12 && all <= wholeHeight
+  for (const row of table.rows.slice(0, most)) all += rowHeight(sheet, table, row, false)
+  const room = table.whole === true ? pageRoom - 90 : wholeHeight
+  const whole = table.rows.length <= most && all <= room
   if (whole) return all + 4
   const first = rowHeight(sheet, table, table.rows[0] ?? [], false)
   return head + (first > pageRoom - 40 ? longStart : first)
@@ -147,7 +153,7 @@ function drawHead(sheet: Sheet, block: Table, group: Tag | null): void {
   const cell = (column: Column, index: number) => {
     const place = places[index]
     if (place !== undefined)
-      sheet.write(styles.head, column.text, place.x, top + rowPad + 0.5, place.width, column.align)
+      sheet.write(styles.head, column.text, place.x, top + rowPad + 0.5, place.width, sideOf(sheet, column))
   }
   if (group === null) {
     sheet.decorate(() => block.columns.forEach(cell), 'Pagination')
@@ -195,7 +201,14 @@ function drawRow(sheet: Sheet, block: Table, group: Tag, { row, strand, total, h
       return
     }
     sheet.tag(line, 'TD', () =>
-      sheet.write(styleOf(column, total), row[index] ?? '', place.x, top + rowPad, place.width, column.align),
+      sheet.write(
+        styleOf(column, total),
+        row[index] ?? '',
+        place.x,
+        top + rowPad,
+        place.width,
+        sideOf(sheet, column),
+      ),
     )
   })
   line.end()

@@ -6,13 +6,14 @@ import { picturesOf } from '../pdf/pictures.ts'
 import { type PrintedPage, printedPages } from '../pdf/printed.ts'
 import { editionOf, type Manifest, maker } from '../seal/manifest.ts'
 import { solid, solidText, textHash } from '../text-hash.ts'
+import { codesMatch } from './codes.ts'
 import { askAgain, finding, type HandoverFinding } from './findings.ts'
 
 const shownCharacters = 32
 
 /**
  * Derives the text again from the record, in the edition of the document, and compares it with what the pages print,
- * character by character; pictures must be photos that the record names. An edition that this version does not know
+ * character by character; pictures must be photos that the record names, square codes hold what the pages print. An edition that this version does not know
  * accuses nobody; but the document is not proven either, or a false edition would excuse any page.
  */
 export function checkPages(file: PdfFile, record: JobRecord, manifest: Manifest): readonly HandoverFinding[] {
@@ -24,6 +25,7 @@ export function checkPages(file: PdfFile, record: JobRecord, manifest: Manifest)
     ...contentFindings(pages, text, manifest),
     ...runningFindings(pages, text),
     ...pictureFindings(file, record),
+    ...codeFindings(file, text),
   ]
   if (findings.length === 0 || edition !== null) return findings
   const what = `The document was made by "${manifest.maker}", this is "${maker}": its pages could not be compared with the record, because words or rules may differ.`
@@ -83,6 +85,14 @@ function pictureFindings(file: PdfFile, record: JobRecord): readonly HandoverFin
     if (!strange) return []
     return [doesNotFollow(`page ${index + 1}`, 'The page shows a picture that the record does not name.')]
   })
+}
+
+/** Every square code on the pages is the one that the record and the sealing key give. */
+function codeFindings(file: PdfFile, text: HandoverText): readonly HandoverFinding[] {
+  const expected = text.blocks.flatMap((block) => (block.kind === 'code' ? [block.data] : []))
+  if (codesMatch(file, expected)) return []
+  const what = 'The square code does not hold the SHA-256 of the record and the fingerprint of the key.'
+  return [doesNotFollow('pages', what)]
 }
 
 interface Difference {

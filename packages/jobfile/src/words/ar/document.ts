@@ -34,6 +34,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.vin-none': 'ليس في السجل',
   'doc.vin-disagrees': 'المصادر غير متفقة: {readings}',
   'doc.vin-reading': '{vin} ({source})',
+  'doc.vin-source': '{source}{picture, select, letters { (حروف صورة)} code { (رمز في صورة)} other {}}',
   'doc.vin-sources': 'قُرئ VIN من',
   'doc.vin-agree':
     '{sources}{count, plural, zero {} one { فقط؛ لا شيء يُقارن به} two { (مصدران، رقم VIN واحد)} few { (# مصادر، رقم VIN واحد)} many { (# مصدرًا، رقم VIN واحد)} other { (# مصدر، رقم VIN واحد)}}',
@@ -182,7 +183,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.verify-inside':
     'السجل الموقَّع للمهمة مرفق بهذا الملف باسم shearline-record.json، وختم الملف باسم shearline-seal.json. يغطي الختم كل بايت في الملف.',
   'doc.verify-how':
-    'شغّل «shearline verify» مع هذا الملف. لا يحتاج إلى شبكة ولا إلى حساب. يقول إنه مثبت، أو يسمي القيد أو الصفحة التي غُيّرت.',
+    'افتح صفحة التحقق (ملف HTML تستطيع المنشأة أن تعطيك إياه) في متصفح واختر هذا الملف، أو شغّل «shearline verify» معه. لا يحتاج أي منهما إلى شبكة ولا إلى حساب. يقول إنه مثبت، أو يسمي القيد أو الصفحة التي غُيّرت.',
   'doc.verify-compare':
     'ثم قارن البصمة أدناه ببصمة حصلت عليها من المنشأة بطريق آخر. ذلك وحده يربط هذه الوثيقة بالمنشأة.',
   'doc.verify-print':

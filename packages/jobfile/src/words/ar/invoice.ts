@@ -12,7 +12,7 @@ export const invoiceWords: SameCodes<typeof english> = {
   'doc.invoice-terms': 'الشروط',
   'doc.invoice-account': 'الحساب',
   'doc.invoice-tax': 'الضريبة',
-  'doc.invoice-net': 'بلا ضريبة',
+  'doc.invoice-net': 'المبلغ (البنود بلا ضريبة)',
   'doc.invoice-sum': 'المجموع بلا ضريبة',
   'doc.invoice-tax-on': '{tax} على {basis}',
   'doc.invoice-gross': 'المجموع مع الضريبة',

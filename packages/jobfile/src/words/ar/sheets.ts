@@ -25,7 +25,7 @@ export const sheetWords: SameCodes<typeof english> = {
     '{count, plural, =0 {لا شيء معلّق؛ تقول الورقة ما أُنجز.} zero {لا شيء معلّق؛ تقول الورقة ما أُنجز.} one {نقطة واحدة معلّقة.} two {نقطتان معلّقتان.} few {# نقاط معلّقة.} many {# نقطة معلّقة.} other {# نقطة معلّقة.}}',
   'sheet-preview.return-visit.nothing': 'لا عمل في السجل يُعاد إليه.',
   'sheet.running': '{sheet}، المهمة {job}',
-  'sheet.made': 'صُنعت {at} من السجل كما كان حينئذ',
+  'sheet.made': '{at}، من السجل كما كان حينئذ',
   'sheet.record': 'SHA-256 لذلك السجل',
   'sheet.not-a-seal':
     'لا تحمل هذه الورقة ختمًا. ما تذكره قائم في السجل الموقَّع للمهمة، الذي تحفظه المنشأة وتسلّمه.',
@@ -36,7 +36,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.sign-name': 'الاسم',
   'sheet.sign-date': 'المكان والتاريخ',
   'sheet.sign-by': 'التوقيع',
-  'sheet.signed': 'مسجل على أن الموقّع {signer}.',
+  'sheet.signed': 'مسجل على أن الموقّع {signer}، {how}.',
+  'sheet.agreed': 'مسجل على أنه متفق عليه باسم {signer}؛ لا توقيع عليه في السجل.',
   'sheet.absent-what': 'ما يفعله العمل بها',
   'sheet.absent-replace-all':
     'يكتب العمل من جديد قائمة المفاتيح التي تقبلها هذه السيارة. لن يشغّلها بعد ذلك إلا المفاتيح التي هي هنا وتُعرَّف من جديد.',
@@ -75,7 +76,6 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.bring-when': 'متى',
   'sheet.bring-where': 'أين',
   'sheet.bring-no-time': 'في وقت يُتفق عليه لاحقًا',
-  'sheet.bring-span': '{from} إلى {to}',
   'sheet.bring-place-car':
     'تقف السيارة حيث يمكن الدوران حولها وفتح أبوابها، وبعيدًا عن الطريق إن أمكن، وبقرب تغطية هاتفية.',
   'sheet.bring-not-sent': 'لا ترسلوا صور وثيقة الهوية ولا صور أسنان المفتاح برسالة. تُعاين في المكان نفسه.',
@@ -88,9 +88,10 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.refusal-refused': 'لم يُنفذ العمل. السبب المسجل: {reason}',
   'sheet.refusal-held': 'العمل ينتظر. السبب المسجل: {reason}',
   'sheet.refusal-no-blame': 'يقول هذا الإشعار إن ما عُرض لم يكف للعمل. ولا يتهم أحدًا بشيء.',
+  'sheet.refusal-by': 'القرار: {at}، {by}.',
   'sheet.refusal-seen': 'ما عُوين',
   'sheet.refusal-seen-none': 'لم تُسجَّل معاينة أي وثيقة.',
-  'sheet.refusal-missing': 'ما يلزم',
+  'sheet.refusal-missing': 'ما ينقص',
   'sheet.refusal-missing-none': 'لا يسمي السجل شيئًا آخر؛ اسألوا المنشأة.',
   'sheet.refusal-car': 'ما فُعل بالسيارة',
   'sheet.refusal-untouched': 'لم تُفتح جلسة تعريف. لم نغيّر أي مفتاح لهذه السيارة.',
@@ -100,6 +101,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-what': 'ما هذا البيان',
   'sheet.insurer-limit':
     'يقول ما عُوين وجُرِّب عند هذه السيارة في ذلك اليوم. ولا يستطيع أن يقول هل توجد مفاتيح أخرى لم يسمِّها أحد، وليس بيانًا عمن يملك السيارة.',
+  'sheet.insurer-tests':
+    '{count, plural, =0 {لا اختبار في السجل أُجري بحضور العميل.} zero {لا اختبار في السجل أُجري بحضور العميل.} one {في السجل اختبار واحد أُجري بحضور العميل.} two {في السجل اختباران أُجريا بحضور العميل.} few {في السجل # اختبارات أُجريت بحضور العميل.} many {في السجل # اختبارًا أُجري بحضور العميل.} other {في السجل # اختبار أُجري بحضور العميل.}}',
   'sheet.insurer-rows': 'المفاتيح في السجل',
   'sheet.insurer-key': 'المفتاح',
   'sheet.insurer-about': 'ما هو',
@@ -109,8 +112,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-absent': 'مفاتيح مذكورة على أنها ليست هنا',
   'sheet.insurer-absent-none': 'لم يُذكر شيء.',
   'sheet.return-done': 'ما أُنجز',
-  'sheet.return-sealed': 'ختم العمل {by} في {at}.',
-  'sheet.return-not-sealed': 'لم يُختم العمل بعد.',
+  'sheet.return-sealed': 'ختم سجل هذه المهمة {by} في {at}.',
+  'sheet.return-not-sealed': 'لم يُختم سجل هذه المهمة بعد.',
   'sheet.return-open': 'ما هو معلّق',
   'sheet.return-open-none': 'لا شيء معلّق مما تطلبه هذه المهمة.',
   'sheet.return-broke': 'انقطعت جلسة التعريف بعد {after}، لأن {why}.',

@@ -34,6 +34,8 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.vin-none': 'nicht im Protokoll',
   'doc.vin-disagrees': 'die Quellen widersprechen sich: {readings}',
   'doc.vin-reading': '{vin} ({source})',
+  'doc.vin-source':
+    '{source}{picture, select, letters { (Buchstaben eines Bildes)} code { (Code in einem Bild)} other {}}',
   'doc.vin-sources': 'VIN abgelesen von',
   'doc.vin-agree':
     '{sources}{count, plural, one { allein; nichts zum Vergleichen} other { (# Quellen, eine VIN)}}',
@@ -185,7 +187,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.verify-inside':
     'Das signierte Protokoll des Auftrags ist dieser Datei als shearline-record.json angehängt, das Siegel der Datei als shearline-seal.json. Jedes Byte der Datei liegt unter dem Siegel.',
   'doc.verify-how':
-    'Führen Sie „shearline verify“ mit dieser Datei aus. Es braucht kein Netz und kein Konto. Es sagt „proven“ (nachgewiesen) oder nennt den Eintrag oder die Seite, die verändert wurde.',
+    'Öffnen Sie die Prüfseite (eine HTML-Datei, die die Firma Ihnen geben kann) in einem Browser und wählen Sie diese Datei, oder führen Sie „shearline verify“ mit ihr aus. Beides braucht kein Netz und kein Konto. Die Antwort lautet „proven“ (nachgewiesen) oder nennt den Eintrag oder die Seite, die verändert wurde.',
   'doc.verify-compare':
     'Vergleichen Sie dann den Fingerabdruck unten mit dem, den Sie auf einem anderen Weg von der Firma erhalten haben. Nur das verbindet dieses Dokument mit der Firma.',
   'doc.verify-print':

@@ -12,7 +12,7 @@ export const invoiceWords: SameCodes<typeof english> = {
   'doc.invoice-terms': 'Zahlungsbedingungen',
   'doc.invoice-account': 'Konto',
   'doc.invoice-tax': 'Steuer',
-  'doc.invoice-net': 'Ohne Steuer',
+  'doc.invoice-net': 'Betrag (Zeilen ohne Steuer)',
   'doc.invoice-sum': 'Summe ohne Steuer',
   'doc.invoice-tax-on': '{tax} auf {basis}',
   'doc.invoice-gross': 'Summe mit Steuer',

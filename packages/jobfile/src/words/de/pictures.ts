@@ -26,4 +26,34 @@ export const pictureWords: SameCodes<typeof english> = {
   'doc.power-removed': 'Stützgerät',
   'doc.power-removed-state':
     '{removed, select, yes {vor der letzten Messung nach der Arbeit abgenommen} other {bei der letzten Messung nach der Arbeit noch angeschlossen}}',
+  'doc.handed': 'Übergeben',
+  'doc.handed-to': '{at}, an {to}. Schlüssel: {keys}',
+  'doc.handed-to-unnamed': '{at}, an {to}. Welche Schlüssel, steht nicht im Protokoll.',
+  'doc.handed-not': 'nicht im Protokoll, als dieses Dokument erstellt wurde',
+  'doc.stopped-button-away':
+    'Das Starten des Fahrzeugs und das Verriegeln mit der Taste werden getrennt angelernt: Ein Schlüssel, der das Fahrzeug nicht startet, kann es möglicherweise noch per Taste ver- oder entriegeln. Mit einem Schlüssel, der nicht da ist, lässt sich das nicht ausprobieren.',
+  'doc.consent-unsigned':
+    '{about}. Erteilt im Namen von {signer}; eine Unterschrift dazu ist nicht im Protokoll.',
+  'doc.consent-keys-unsigned':
+    '{about}: {names}. Erteilt im Namen von {signer}; eine Unterschrift dazu ist nicht im Protokoll.',
+  'doc.signatures': 'Unterschriften im Protokoll',
+  'doc.signatures-none': 'Keine Unterschrift ist im Protokoll.',
+  'doc.signature-signer': 'Name',
+  'doc.signature-for': 'Wofür',
+  'doc.signature-how': 'Wie',
+  'doc.signature-when': 'Wann',
+  'doc.signature-kept': 'SHA-256 beginnt',
+  'doc.signature-for.consent': 'Einwilligung',
+  'doc.signature-for.plan': 'Arbeitsplan',
+  'doc.signature-for.quote': 'Angebot',
+  'doc.signature-for.handover': 'Fahrzeug und Schlüssel erhalten',
+  'doc.signature-for.acknowledgement': 'Fehler zur Kenntnis genommen',
+  'doc.signature-drawn': 'von Hand gezeichnet',
+  'doc.signature-typed': 'Name auf einer Tastatur getippt',
+  'doc.signatures-limit':
+    'Die Unterschriften selbst sind hier nicht abgedruckt; das Protokoll nennt jede mit ihrem SHA-256. Es zeigt, was wann eingegeben wurde, nicht, wessen Hand es war.',
+  'doc.supply-readings': 'Messungen',
+  'doc.price-tax': 'Das Protokoll sagt nicht, ob dieser Preis Steuer enthält.',
+  'doc.span-day': '{date}, {from} bis {to} Uhr ({zone})',
+  'doc.span-days': '{from} bis {to}',
 }

@@ -27,7 +27,7 @@ export const sheetWords: SameCodes<typeof english> = {
     '{count, plural, =0 {Nichts ist offen; das Blatt sagt, was getan wurde.} one {Ein Punkt ist offen.} other {# Punkte sind offen.}}',
   'sheet-preview.return-visit.nothing': 'Im Protokoll steht keine Arbeit, zu der man zurückkäme.',
   'sheet.running': '{sheet}, Auftrag {job}',
-  'sheet.made': 'Erstellt am {at} aus dem Protokoll, wie es da stand',
+  'sheet.made': '{at}, aus dem Protokoll, wie es da stand',
   'sheet.record': 'SHA-256 dieses Protokolls',
   'sheet.not-a-seal':
     'Dieses Blatt trägt kein Siegel. Was es angibt, steht im signierten Protokoll des Auftrags, das die Firma aufbewahrt und übergibt.',
@@ -38,7 +38,9 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.sign-name': 'Name',
   'sheet.sign-date': 'Ort und Datum',
   'sheet.sign-by': 'Unterschrift',
-  'sheet.signed': 'Laut Protokoll unterschrieben von {signer}.',
+  'sheet.signed': 'Laut Protokoll unterschrieben von {signer}, {how}.',
+  'sheet.agreed':
+    'Laut Protokoll zugestimmt im Namen von {signer}; eine Unterschrift dazu ist nicht im Protokoll.',
   'sheet.absent-what': 'Was die Arbeit mit ihnen macht',
   'sheet.absent-replace-all':
     'Die Arbeit schreibt die Liste der Schlüssel neu, die dieses Fahrzeug annimmt. Nur Schlüssel, die hier sind und wieder angelernt werden, starten es danach.',
@@ -82,7 +84,6 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.bring-when': 'Wann',
   'sheet.bring-where': 'Wo',
   'sheet.bring-no-time': 'zu einer noch zu vereinbarenden Zeit',
-  'sheet.bring-span': '{from} bis {to}',
   'sheet.bring-place-car':
     'Das Fahrzeug steht so, dass man darum herumgehen und seine Türen öffnen kann, möglichst abseits der Straße und mit Mobilfunkempfang in der Nähe.',
   'sheet.bring-not-sent':
@@ -98,9 +99,10 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.refusal-held': 'Die Arbeit wartet. Grund laut Protokoll: {reason}',
   'sheet.refusal-no-blame':
     'Diese Mitteilung sagt, dass das Gezeigte für die Arbeit nicht ausreichte. Sie wirft niemandem etwas vor.',
+  'sheet.refusal-by': 'Entschieden am {at} von {by}.',
   'sheet.refusal-seen': 'Was gesehen wurde',
   'sheet.refusal-seen-none': 'Kein Dokument wurde als gesehen eingetragen.',
-  'sheet.refusal-missing': 'Was nötig wäre',
+  'sheet.refusal-missing': 'Was fehlt',
   'sheet.refusal-missing-none': 'Das Protokoll nennt nichts Weiteres; fragen Sie die Firma.',
   'sheet.refusal-car': 'Was am Fahrzeug getan wurde',
   'sheet.refusal-untouched':
@@ -112,6 +114,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-what': 'Was diese Auskunft ist',
   'sheet.insurer-limit':
     'Sie sagt, was an diesem Tag an diesem Fahrzeug gesehen und probiert wurde. Sie kann nicht sagen, ob es weitere Schlüssel gibt, die niemand genannt hat, und sie ist keine Aussage darüber, wem das Fahrzeug gehört.',
+  'sheet.insurer-tests':
+    '{count, plural, =0 {Keine Prüfung im Protokoll ist als in Anwesenheit der Kundschaft erfolgt vermerkt.} one {# Prüfung im Protokoll ist als in Anwesenheit der Kundschaft erfolgt vermerkt.} other {# Prüfungen im Protokoll sind als in Anwesenheit der Kundschaft erfolgt vermerkt.}}',
   'sheet.insurer-rows': 'Schlüssel im Protokoll',
   'sheet.insurer-key': 'Schlüssel',
   'sheet.insurer-about': 'Was er ist',
@@ -121,8 +125,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-absent': 'Als nicht hier genannte Schlüssel',
   'sheet.insurer-absent-none': 'Keiner wurde genannt.',
   'sheet.return-done': 'Was getan wurde',
-  'sheet.return-sealed': 'Die Arbeit wurde am {at} von {by} versiegelt.',
-  'sheet.return-not-sealed': 'Die Arbeit ist noch nicht versiegelt.',
+  'sheet.return-sealed': 'Das Protokoll dieses Auftrags wurde am {at} von {by} versiegelt.',
+  'sheet.return-not-sealed': 'Das Protokoll dieses Auftrags ist noch nicht versiegelt.',
   'sheet.return-open': 'Was offen ist',
   'sheet.return-open-none': 'Nichts, was dieser Auftrag verlangt, ist offen.',
   'sheet.return-broke': 'Die Anlernsitzung brach ab nach {after}, Grund: {why}.',

@@ -31,6 +31,8 @@ export const documentWords = {
   'doc.vin-none': 'not on record',
   'doc.vin-disagrees': 'the sources disagree: {readings}',
   'doc.vin-reading': '{vin} ({source})',
+  'doc.vin-source':
+    '{source}{picture, select, letters { (letters of a picture)} code { (a code in a picture)} other {}}',
   'doc.vin-sources': 'VIN read from',
   'doc.vin-agree':
     '{sources}{count, plural, one { only; nothing to compare it with} other { (# sources, one VIN)}}',
@@ -176,7 +178,7 @@ export const documentWords = {
   'doc.verify-inside':
     'The signed record of the job is attached to this file as shearline-record.json, and the seal of the file as shearline-seal.json. Every byte of the file is covered by the seal.',
   'doc.verify-how':
-    'Run "shearline verify" with this file. It needs no network and no account. It says "proven", or names the fact or the page that was changed.',
+    'Open the verify page (one HTML file that the firm can give you) in a browser and choose this file, or run "shearline verify" with it. Neither needs a network or an account. The answer is "proven", or names the fact or the page that was changed.',
   'doc.verify-compare':
     'Then compare the fingerprint below with one that you got from the firm by another way. Only that ties this document to the firm.',
   'doc.verify-print':

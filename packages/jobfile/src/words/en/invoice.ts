@@ -9,7 +9,7 @@ export const invoiceWords = {
   'doc.invoice-terms': 'Terms',
   'doc.invoice-account': 'Account',
   'doc.invoice-tax': 'Tax',
-  'doc.invoice-net': 'Without tax',
+  'doc.invoice-net': 'Amount (lines without tax)',
   'doc.invoice-sum': 'Sum without tax',
   'doc.invoice-tax-on': '{tax} on {basis}',
   'doc.invoice-gross': 'Sum with tax',

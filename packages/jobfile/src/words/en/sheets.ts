@@ -22,7 +22,7 @@ export const sheetWords = {
     '{count, plural, =0 {Nothing is open; the sheet says what was done.} one {One point is open.} other {# points are open.}}',
   'sheet-preview.return-visit.nothing': 'No work is on record to come back to.',
   'sheet.running': '{sheet}, job {job}',
-  'sheet.made': 'Made {at} from the record as it stood then',
+  'sheet.made': '{at}, from the record as it stood then',
   'sheet.record': 'SHA-256 of that record',
   'sheet.not-a-seal':
     'This sheet carries no seal. What it states stands in the signed record of the job, which the firm keeps and hands over.',
@@ -33,7 +33,8 @@ export const sheetWords = {
   'sheet.sign-name': 'Name',
   'sheet.sign-date': 'Place and date',
   'sheet.sign-by': 'Signature',
-  'sheet.signed': 'On record as signed by {signer}.',
+  'sheet.signed': 'On record as signed by {signer}, {how}.',
+  'sheet.agreed': 'On record as agreed in the name of {signer}; no signature for it is on record.',
   'sheet.absent-what': 'What the work does to them',
   'sheet.absent-replace-all':
     'The work rewrites the list of keys that this car accepts. Only keys that are here and are taught again will start it afterwards.',
@@ -75,7 +76,6 @@ export const sheetWords = {
   'sheet.bring-when': 'When',
   'sheet.bring-where': 'Where',
   'sheet.bring-no-time': 'at a time still to be agreed',
-  'sheet.bring-span': '{from} to {to}',
   'sheet.bring-place-car':
     'The car stands where one can walk around it and open its doors, if possible off the road and with a phone signal nearby.',
   'sheet.bring-not-sent':
@@ -90,9 +90,10 @@ export const sheetWords = {
   'sheet.refusal-held': 'The work waits. Reason on record: {reason}',
   'sheet.refusal-no-blame':
     'This note says that what was shown did not suffice for the work. It accuses nobody of anything.',
+  'sheet.refusal-by': 'Decided {at} by {by}.',
   'sheet.refusal-seen': 'What was seen',
   'sheet.refusal-seen-none': 'No document was recorded as seen.',
-  'sheet.refusal-missing': 'What would be needed',
+  'sheet.refusal-missing': 'What is missing',
   'sheet.refusal-missing-none': 'The record names nothing further; ask the firm.',
   'sheet.refusal-car': 'What was done to the car',
   'sheet.refusal-untouched': 'No teaching session was opened. No key of this car was changed by us.',
@@ -103,6 +104,8 @@ export const sheetWords = {
   'sheet.insurer-what': 'What this statement is',
   'sheet.insurer-limit':
     'It says what was seen and tried at this car on that day. It cannot say whether further keys exist that nobody named, and it is no statement about who owns the car.',
+  'sheet.insurer-tests':
+    '{count, plural, =0 {No test on record is marked as done with the customer present.} one {# test on record is marked as done with the customer present.} other {# tests on record are marked as done with the customer present.}}',
   'sheet.insurer-rows': 'Keys on record',
   'sheet.insurer-key': 'Key',
   'sheet.insurer-about': 'What it is',
@@ -112,8 +115,8 @@ export const sheetWords = {
   'sheet.insurer-absent': 'Keys named as not here',
   'sheet.insurer-absent-none': 'None was named.',
   'sheet.return-done': 'What was done',
-  'sheet.return-sealed': 'The work was sealed {at} by {by}.',
-  'sheet.return-not-sealed': 'The work is not sealed yet.',
+  'sheet.return-sealed': 'The record of this job was sealed {at} by {by}.',
+  'sheet.return-not-sealed': 'The record of this job is not sealed yet.',
   'sheet.return-open': 'What is open',
   'sheet.return-open-none': 'Nothing that this job asks for is open.',
   'sheet.return-broke': 'The teaching session broke off after {after}, because {why}.',

@@ -34,6 +34,8 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.vin-none': 'no consta en el registro',
   'doc.vin-disagrees': 'las fuentes no coinciden: {readings}',
   'doc.vin-reading': '{vin} ({source})',
+  'doc.vin-source':
+    '{source}{picture, select, letters { (letras de una imagen)} code { (un código en una imagen)} other {}}',
   'doc.vin-sources': 'VIN leído en',
   'doc.vin-agree':
     '{sources}{count, plural, one { solamente; no hay con qué compararlo} other { (# fuentes, un mismo VIN)}}',
@@ -183,7 +185,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.verify-inside':
     'El registro firmado del trabajo va adjunto a este archivo como shearline-record.json, y el sello del archivo como shearline-seal.json. El sello abarca todos los bytes del archivo.',
   'doc.verify-how':
-    'Ejecute «shearline verify» con este archivo. No necesita red ni cuenta. Responde «proven» (probado), o nombra la anotación o la página que se cambió.',
+    'Abra la página de verificación (un archivo HTML que la empresa puede darle) en un navegador y elija este archivo, o ejecute «shearline verify» con él. Ninguno necesita red ni cuenta. La respuesta es «proven» (probado), o nombra la anotación o la página que se cambió.',
   'doc.verify-compare':
     'Compare después la huella de abajo con otra que haya recibido de la empresa por otro medio. Solo eso vincula este documento con la empresa.',
   'doc.verify-print':

@@ -12,7 +12,7 @@ export const invoiceWords: SameCodes<typeof english> = {
   'doc.invoice-terms': 'Condiciones',
   'doc.invoice-account': 'Cuenta',
   'doc.invoice-tax': 'Impuesto',
-  'doc.invoice-net': 'Sin impuesto',
+  'doc.invoice-net': 'Importe (líneas sin impuesto)',
   'doc.invoice-sum': 'Suma sin impuesto',
   'doc.invoice-tax-on': '{tax} sobre {basis}',
   'doc.invoice-gross': 'Suma con impuesto',

@@ -26,4 +26,33 @@ export const pictureWords: SameCodes<typeof english> = {
   'doc.power-removed': 'Fuente de apoyo',
   'doc.power-removed-state':
     '{removed, select, yes {desconectada antes de la última lectura después de la intervención} other {aún conectada en la última lectura después de la intervención}}',
+  'doc.handed': 'Entregado',
+  'doc.handed-to': '{at}, a {to}. Llaves: {keys}',
+  'doc.handed-to-unnamed': '{at}, a {to}. No consta qué llaves.',
+  'doc.handed-not': 'no constaba cuando se hizo este documento',
+  'doc.stopped-button-away':
+    'El arranque del coche y el cierre con el botón se dan de alta por separado: una llave que no arranca el coche puede seguir cerrándolo o abriéndolo con el botón. Con una llave que no está aquí no se puede probar.',
+  'doc.consent-unsigned': '{about}. Dado en nombre de {signer}; no consta ninguna firma para ello.',
+  'doc.consent-keys-unsigned':
+    '{about}: {names}. Dado en nombre de {signer}; no consta ninguna firma para ello.',
+  'doc.signatures': 'Firmas en el registro',
+  'doc.signatures-none': 'No consta ninguna firma.',
+  'doc.signature-signer': 'Nombre',
+  'doc.signature-for': 'Para',
+  'doc.signature-how': 'Cómo',
+  'doc.signature-when': 'Cuándo',
+  'doc.signature-kept': 'Inicio del SHA-256',
+  'doc.signature-for.consent': 'Consentimiento',
+  'doc.signature-for.plan': 'Plan de trabajo',
+  'doc.signature-for.quote': 'Presupuesto',
+  'doc.signature-for.handover': 'Coche y llaves recibidos',
+  'doc.signature-for.acknowledgement': 'Averías conocidas',
+  'doc.signature-drawn': 'trazada a mano',
+  'doc.signature-typed': 'nombre escrito con teclado',
+  'doc.signatures-limit':
+    'Las firmas mismas no se imprimen aquí; el registro nombra cada una por su SHA-256. Muestra qué se introdujo y cuándo, no de quién era la mano.',
+  'doc.supply-readings': 'Mediciones',
+  'doc.price-tax': 'El registro no dice si este precio incluye impuestos.',
+  'doc.span-day': '{date}, de {from} a {to} ({zone})',
+  'doc.span-days': 'del {from} al {to}',
 }

@@ -38,7 +38,9 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.sign-name': 'Nombre',
   'sheet.sign-date': 'Lugar y fecha',
   'sheet.sign-by': 'Firma',
-  'sheet.signed': 'Consta en el registro como firmado por {signer}.',
+  'sheet.signed': 'Consta en el registro como firmado por {signer}, {how}.',
+  'sheet.agreed':
+    'Consta en el registro como acordado en nombre de {signer}; no consta ninguna firma para ello.',
   'sheet.absent-what': 'Qué les hace la intervención',
   'sheet.absent-replace-all':
     'La intervención reescribe la lista de llaves que este coche acepta. Después solo lo arrancarán las llaves que estén aquí y se vuelvan a dar de alta.',
@@ -81,7 +83,6 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.bring-when': 'Cuándo',
   'sheet.bring-where': 'Dónde',
   'sheet.bring-no-time': 'a una hora aún por acordar',
-  'sheet.bring-span': 'de {from} a {to}',
   'sheet.bring-place-car':
     'El coche está donde se pueda caminar a su alrededor y abrir sus puertas, a ser posible fuera de la carretera y con cobertura telefónica cerca.',
   'sheet.bring-not-sent':
@@ -98,9 +99,10 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.refusal-held': 'El trabajo espera. Motivo que consta en el registro: {reason}',
   'sheet.refusal-no-blame':
     'Esta nota dice que lo mostrado no bastó para el trabajo. No acusa a nadie de nada.',
+  'sheet.refusal-by': 'Lo decidió {by}, {at}.',
   'sheet.refusal-seen': 'Qué se vio',
   'sheet.refusal-seen-none': 'No se registró ningún documento como visto.',
-  'sheet.refusal-missing': 'Qué haría falta',
+  'sheet.refusal-missing': 'Qué falta',
   'sheet.refusal-missing-none': 'El registro no nombra nada más; pregunte a la empresa.',
   'sheet.refusal-car': 'Qué se hizo en el coche',
   'sheet.refusal-untouched':
@@ -112,6 +114,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-what': 'Qué es esta declaración',
   'sheet.insurer-limit':
     'Dice lo que se vio y se probó en este coche ese día. No puede decir si existen otras llaves que nadie nombró, y no es una declaración sobre quién es propietario del coche.',
+  'sheet.insurer-tests':
+    '{count, plural, =0 {Ninguna prueba del registro consta como hecha en presencia del cliente.} one {# prueba del registro consta como hecha en presencia del cliente.} other {# pruebas del registro constan como hechas en presencia del cliente.}}',
   'sheet.insurer-rows': 'Llaves que constan en el registro',
   'sheet.insurer-key': 'Llave',
   'sheet.insurer-about': 'Qué es',
@@ -121,8 +125,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-absent': 'Llaves nombradas como ausentes',
   'sheet.insurer-absent-none': 'No se nombró ninguna.',
   'sheet.return-done': 'Qué se hizo',
-  'sheet.return-sealed': 'El trabajo lo selló {by}, {at}.',
-  'sheet.return-not-sealed': 'El trabajo aún no está sellado.',
+  'sheet.return-sealed': 'El registro de este trabajo lo selló {by}, {at}.',
+  'sheet.return-not-sealed': 'El registro de este trabajo aún no está sellado.',
   'sheet.return-open': 'Qué queda pendiente',
   'sheet.return-open-none': 'No queda pendiente nada de lo que pide este trabajo.',
   'sheet.return-broke': 'La sesión de alta se interrumpió después de {after}, porque {why}.',

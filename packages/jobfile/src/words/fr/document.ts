@@ -35,6 +35,8 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.vin-none': 'pas au registre',
   'doc.vin-disagrees': 'les sources se contredisent : {readings}',
   'doc.vin-reading': '{vin} ({source})',
+  'doc.vin-source':
+    '{source}{picture, select, letters { (lettres d’une image)} code { (code dans une image)} other {}}',
   'doc.vin-sources': 'VIN lu sur',
   'doc.vin-agree':
     '{sources}{count, plural, one { seulement ; rien à quoi le comparer} other { (# sources, un seul VIN)}}',
@@ -187,7 +189,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.verify-inside':
     'Le registre signé de l’intervention est joint à ce fichier sous le nom shearline-record.json, et le sceau du fichier sous le nom shearline-seal.json. Chaque octet du fichier est couvert par le sceau.',
   'doc.verify-how':
-    'Lancez « shearline verify » avec ce fichier. Il ne faut ni réseau ni compte. Il dit « proven » (prouvé), ou nomme le fait ou la page qui a été modifié.',
+    'Ouvrez la page de vérification (un fichier HTML que l’entreprise peut vous donner) dans un navigateur et choisissez ce fichier, ou lancez « shearline verify » avec lui. Il ne faut ni réseau ni compte. La réponse est « proven » (prouvé), ou nomme le fait ou la page qui a été modifié.',
   'doc.verify-compare':
     'Comparez ensuite l’empreinte ci-dessous à celle que l’entreprise vous a donnée par une autre voie. Cela seul relie ce document à l’entreprise.',
   'doc.verify-print':

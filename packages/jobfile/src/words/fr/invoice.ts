@@ -12,7 +12,7 @@ export const invoiceWords: SameCodes<typeof english> = {
   'doc.invoice-terms': 'Conditions',
   'doc.invoice-account': 'Compte',
   'doc.invoice-tax': 'Taxe',
-  'doc.invoice-net': 'Hors taxe',
+  'doc.invoice-net': 'Montant (lignes hors taxe)',
   'doc.invoice-sum': 'Somme hors taxe',
   'doc.invoice-tax-on': '{tax} sur {basis}',
   'doc.invoice-gross': 'Somme taxe comprise',

@@ -27,7 +27,7 @@ export const sheetWords: SameCodes<typeof english> = {
     '{count, plural, =0 {Rien n’est ouvert ; la feuille dit ce qui a été fait.} one {Un point est ouvert.} other {# points sont ouverts.}}',
   'sheet-preview.return-visit.nothing': 'Aucun travail n’est au registre sur lequel revenir.',
   'sheet.running': '{sheet}, intervention {job}',
-  'sheet.made': 'Fait le {at} d’après le registre tel qu’il était alors',
+  'sheet.made': '{at}, d’après le registre tel qu’il était alors',
   'sheet.record': 'SHA-256 de ce registre',
   'sheet.not-a-seal':
     'Cette feuille ne porte pas de sceau. Ce qu’elle indique figure au registre signé de l’intervention, que l’entreprise conserve et remet.',
@@ -38,7 +38,9 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.sign-name': 'Nom',
   'sheet.sign-date': 'Lieu et date',
   'sheet.sign-by': 'Signature',
-  'sheet.signed': 'Au registre comme signé par {signer}.',
+  'sheet.signed': 'Au registre comme signé par {signer}, {how}.',
+  'sheet.agreed':
+    'Au registre comme accepté au nom de {signer} ; aucune signature correspondante n’est au registre.',
   'sheet.absent-what': 'Ce que le travail leur fait',
   'sheet.absent-replace-all':
     'Le travail réécrit la liste des clés que ce véhicule accepte. Seules les clés qui sont ici et qui sont apprises de nouveau le démarreront ensuite.',
@@ -80,7 +82,6 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.bring-when': 'Quand',
   'sheet.bring-where': 'Où',
   'sheet.bring-no-time': 'à une heure encore à convenir',
-  'sheet.bring-span': '{from} à {to}',
   'sheet.bring-place-car':
     'Le véhicule est là où l’on peut en faire le tour et ouvrir ses portes, si possible hors de la route et avec du réseau téléphonique à proximité.',
   'sheet.bring-not-sent':
@@ -97,9 +98,10 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.refusal-held': 'Le travail attend. Motif au registre : {reason}',
   'sheet.refusal-no-blame':
     'Cet avis dit que ce qui a été montré ne suffisait pas pour le travail. Il n’accuse personne de rien.',
+  'sheet.refusal-by': 'Décidé le {at} par {by}.',
   'sheet.refusal-seen': 'Ce qui a été vu',
   'sheet.refusal-seen-none': 'Aucun document n’a été consigné comme vu.',
-  'sheet.refusal-missing': 'Ce qu’il faudrait',
+  'sheet.refusal-missing': 'Ce qui manque',
   'sheet.refusal-missing-none': 'Le registre ne nomme rien d’autre ; demandez à l’entreprise.',
   'sheet.refusal-car': 'Ce qui a été fait au véhicule',
   'sheet.refusal-untouched':
@@ -111,6 +113,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-what': 'Ce qu’est cette attestation',
   'sheet.insurer-limit':
     'Elle dit ce qui a été vu et essayé sur ce véhicule ce jour-là. Elle ne peut pas dire s’il existe d’autres clés que personne n’a nommées, et elle n’est pas une déclaration sur la propriété du véhicule.',
+  'sheet.insurer-tests':
+    '{count, plural, =0 {Aucun essai au registre n’est noté comme fait en présence de la personne cliente.} one {# essai au registre est noté comme fait en présence de la personne cliente.} other {# essais au registre sont notés comme faits en présence de la personne cliente.}}',
   'sheet.insurer-rows': 'Clés au registre',
   'sheet.insurer-key': 'Clé',
   'sheet.insurer-about': 'Ce qu’elle est',
@@ -120,8 +124,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-absent': 'Clés citées comme absentes',
   'sheet.insurer-absent-none': 'Aucune n’a été citée.',
   'sheet.return-done': 'Ce qui a été fait',
-  'sheet.return-sealed': 'Le travail a été scellé le {at} par {by}.',
-  'sheet.return-not-sealed': 'Le travail n’est pas encore scellé.',
+  'sheet.return-sealed': 'Le registre de cette intervention a été scellé le {at} par {by}.',
+  'sheet.return-not-sealed': 'Le registre de cette intervention n’est pas encore scellé.',
   'sheet.return-open': 'Ce qui est ouvert',
   'sheet.return-open-none': 'Rien de ce que demande cette intervention n’est ouvert.',
   'sheet.return-broke': 'La session d’apprentissage s’est interrompue après {after}, motif : {why}.',

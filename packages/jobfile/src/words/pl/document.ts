@@ -34,6 +34,8 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.vin-none': 'brak w rejestrze',
   'doc.vin-disagrees': 'źródła nie zgadzają się ze sobą: {readings}',
   'doc.vin-reading': '{vin} ({source})',
+  'doc.vin-source':
+    '{source}{picture, select, letters { (litery ze zdjęcia)} code { (kod ze zdjęcia)} other {}}',
   'doc.vin-sources': 'Skąd odczytano VIN',
   'doc.vin-agree':
     '{sources}{count, plural, one {; to jedyne źródło, nie ma z czym porównać} few { (# źródła, jeden VIN)} many { (# źródeł, jeden VIN)} other { (# źródła, jeden VIN)}}',
@@ -184,7 +186,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.verify-inside':
     'Podpisany rejestr zlecenia jest dołączony do tego pliku jako shearline-record.json, a pieczęć pliku jako shearline-seal.json. Pieczęć obejmuje każdy bajt pliku.',
   'doc.verify-how':
-    'Proszę uruchomić „shearline verify” z tym plikiem. Nie potrzeba do tego sieci ani konta. Odpowiedź brzmi „proven” (dowiedzione) albo wymienia zapis lub stronę, które zmieniono.',
+    'Proszę otworzyć stronę sprawdzającą (plik HTML, który firma może Państwu dać) w przeglądarce i wybrać ten plik albo uruchomić z nim „shearline verify”. Nie potrzeba do tego sieci ani konta. Odpowiedź brzmi „proven” (dowiedzione) albo wymienia zapis lub stronę, które zmieniono.',
   'doc.verify-compare':
     'Następnie proszę porównać poniższy odcisk klucza z odciskiem otrzymanym od firmy inną drogą. Tylko to wiąże ten dokument z firmą.',
   'doc.verify-print':

@@ -12,7 +12,7 @@ export const invoiceWords: SameCodes<typeof english> = {
   'doc.invoice-terms': 'Warunki',
   'doc.invoice-account': 'Konto',
   'doc.invoice-tax': 'Podatek',
-  'doc.invoice-net': 'Bez podatku',
+  'doc.invoice-net': 'Kwota (pozycje bez podatku)',
   'doc.invoice-sum': 'Suma bez podatku',
   'doc.invoice-tax-on': '{tax} od {basis}',
   'doc.invoice-gross': 'Suma z podatkiem',

@@ -38,7 +38,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.sign-name': 'Imię i nazwisko',
   'sheet.sign-date': 'Miejsce i data',
   'sheet.sign-by': 'Podpis',
-  'sheet.signed': 'W rejestrze jako podpisane, {signer}.',
+  'sheet.signed': 'W rejestrze jako podpisane: {signer}, {how}.',
+  'sheet.agreed': 'W rejestrze jako uzgodnione w imieniu: {signer}; w rejestrze nie ma podpisu pod tą zgodą.',
   'sheet.absent-what': 'Co prace z nimi robią',
   'sheet.absent-replace-all':
     'Prace zapisują na nowo listę kluczy, które ten samochód przyjmuje. Potem uruchomią go tylko klucze, które tu są i zostaną ponownie zaadaptowane.',
@@ -80,7 +81,6 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.bring-when': 'Kiedy',
   'sheet.bring-where': 'Gdzie',
   'sheet.bring-no-time': 'termin jeszcze do uzgodnienia',
-  'sheet.bring-span': 'od {from} do {to}',
   'sheet.bring-place-car':
     'Samochód stoi tam, gdzie można go obejść i otworzyć drzwi, w miarę możliwości poza drogą i z zasięgiem telefonu w pobliżu.',
   'sheet.bring-not-sent':
@@ -95,9 +95,10 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.refusal-held': 'Prace czekają. Powód w rejestrze: {reason}',
   'sheet.refusal-no-blame':
     'Ta notatka mówi, że to, co okazano, nie wystarczyło do wykonania prac. Nikogo o nic nie oskarża.',
+  'sheet.refusal-by': 'Decyzja: {at}, {by}.',
   'sheet.refusal-seen': 'Co okazano',
   'sheet.refusal-seen-none': 'Nie zapisano okazania żadnego dokumentu.',
-  'sheet.refusal-missing': 'Co byłoby potrzebne',
+  'sheet.refusal-missing': 'Czego brakuje',
   'sheet.refusal-missing-none': 'Rejestr nie wymienia niczego więcej; proszę zapytać firmę.',
   'sheet.refusal-car': 'Co zrobiono przy samochodzie',
   'sheet.refusal-untouched':
@@ -108,6 +109,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-what': 'Czym jest to oświadczenie',
   'sheet.insurer-limit':
     'Mówi ono, co tego dnia przy tym samochodzie widziano i sprawdzono. Nie może powiedzieć, czy istnieją dalsze klucze, których nikt nie wymienił, i nie jest oświadczeniem o tym, kto jest właścicielem samochodu.',
+  'sheet.insurer-tests':
+    '{count, plural, =0 {Żaden test w rejestrze nie jest oznaczony jako wykonany w obecności klienta.} one {# test w rejestrze jest oznaczony jako wykonany w obecności klienta.} few {# testy w rejestrze są oznaczone jako wykonane w obecności klienta.} many {# testów w rejestrze jest oznaczonych jako wykonane w obecności klienta.} other {# testu w rejestrze jest oznaczone jako wykonane w obecności klienta.}}',
   'sheet.insurer-rows': 'Klucze w rejestrze',
   'sheet.insurer-key': 'Klucz',
   'sheet.insurer-about': 'Co to jest',
@@ -117,8 +120,8 @@ export const sheetWords: SameCodes<typeof english> = {
   'sheet.insurer-absent': 'Klucze wymienione jako nieobecne',
   'sheet.insurer-absent-none': 'Żadnego nie wymieniono.',
   'sheet.return-done': 'Co zrobiono',
-  'sheet.return-sealed': 'Prace zapieczętowano {at}, {by}.',
-  'sheet.return-not-sealed': 'Prace nie są jeszcze zapieczętowane.',
+  'sheet.return-sealed': 'Rejestr tego zlecenia zapieczętowano {at}, {by}.',
+  'sheet.return-not-sealed': 'Rejestr tego zlecenia nie jest jeszcze zapieczętowany.',
   'sheet.return-open': 'Co jest otwarte',
   'sheet.return-open-none': 'Nic, czego wymaga to zlecenie, nie jest otwarte.',
   'sheet.return-broke': 'Sesja adaptacji przerwała się po: {after}, ponieważ {why}.',
