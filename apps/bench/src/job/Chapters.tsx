@@ -1,5 +1,5 @@
 import { type ChapterName, chapterNames, type JobState } from '@shearline/jobfile'
-import { type ComponentType, useDeferredValue, useId } from 'react'
+import { type ComponentType, memo, useDeferredValue, useId } from 'react'
 import { DueHere } from '../cautions/DueHere.tsx'
 import { TeachChapter } from '../teaching/guide/TeachChapter.tsx'
 import { chapterWord } from '../words/engine.ts'
@@ -46,19 +46,14 @@ export function Chapters({
   return (
     <div className={css.chapters}>
       {chapterNames.map((name, index) => (
-        <Chapter
-          key={name}
-          name={name}
-          number={index + 1}
-          open={shown.has(name)}
-          onToggle={() => onToggle(name)}
-        />
+        <Chapter key={name} name={name} number={index + 1} open={shown.has(name)} onToggle={onToggle} />
       ))}
     </div>
   )
 }
 
-function Chapter({
+/** Draws itself anew when the record changes or it is opened or folded, never because another chapter was. */
+const Chapter = memo(function Chapter({
   name,
   number,
   open,
@@ -67,13 +62,12 @@ function Chapter({
   readonly name: ChapterName
   readonly number: number
   readonly open: boolean
-  readonly onToggle: () => void
+  readonly onToggle: (name: ChapterName) => void
 }) {
   const { state } = useDesk()
   const id = useId()
   // The head answers the tap at once; a long chapter is built while the page goes on listening.
   const built = useDeferredValue(open, false)
-  const Page = pages[name]
   const wanted = wantedIn(state, name)
   const present = state.next.chapter === name
   const line = chapterLine(name, state)
@@ -85,7 +79,7 @@ function Chapter({
       data-open={open}
     >
       <h2 className={css.chapterHead}>
-        <button type="button" aria-expanded={open} aria-controls={id} onClick={onToggle}>
+        <button type="button" aria-expanded={open} aria-controls={id} onClick={() => onToggle(name)}>
           <span className={css.number} aria-hidden="true">
             {number}
           </span>
@@ -98,18 +92,29 @@ function Chapter({
           </span>
         </button>
       </h2>
-      {built && (
-        <div id={id} className={css.chapterBody} data-built="">
-          <TappedTumbler chapter={name} />
-          <StillWanted chapter={name} />
-          <DueHere chapter={name} />
-          <Page />
-          <OnRecord chapter={name} />
-        </div>
-      )}
+      {built && <ChapterBody name={name} id={id} />}
     </section>
   )
-}
+})
+
+const ChapterBody = memo(function ChapterBody({
+  name,
+  id,
+}: {
+  readonly name: ChapterName
+  readonly id: string
+}) {
+  const Page = pages[name]
+  return (
+    <div id={id} className={css.chapterBody} data-built="">
+      <TappedTumbler chapter={name} />
+      <StillWanted chapter={name} />
+      <DueHere chapter={name} />
+      <Page />
+      <OnRecord chapter={name} />
+    </div>
+  )
+})
 
 function wantedIn(state: JobState, name: ChapterName): number {
   let count = 0

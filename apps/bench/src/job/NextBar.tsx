@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useLayoutEffect, useRef, useState } from 'react'
 import { ItStopped } from '../teaching/guide/ItStopped.tsx'
 import { chapterWord, nextWords } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -10,8 +10,9 @@ export function NextBar() {
   const { state, goTo } = useDesk()
   const [stopping, setStopping] = useState(false)
   const { next } = state
+  const bar = useBarHeight()
   return (
-    <nav className={css.bar} aria-label={t('next.title')}>
+    <nav className={css.bar} ref={bar} aria-label={t('next.title')}>
       <div className={css.barInner}>
         <button
           type="button"
@@ -30,4 +31,21 @@ export function NextBar() {
       {stopping && <ItStopped onClose={() => setStopping(false)} />}
     </nav>
   )
+}
+
+/** Tells the page how high the bar stands, so that notices and the end of the page keep clear of it. */
+function useBarHeight() {
+  const bar = useRef<HTMLElement>(null)
+  useLayoutEffect(() => {
+    const page = document.documentElement.style
+    const watch = new ResizeObserver(([entry]) => {
+      page.setProperty('--bar-height', `${entry?.target.clientHeight ?? 0}px`)
+    })
+    if (bar.current !== null) watch.observe(bar.current)
+    return () => {
+      watch.disconnect()
+      page.removeProperty('--bar-height')
+    }
+  }, [])
+  return bar
 }

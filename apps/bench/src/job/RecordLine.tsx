@@ -3,14 +3,15 @@ import { useState } from 'react'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
 import { clock } from '../words/instants.ts'
-import { useDesk } from './desk.ts'
+import { useDesk, useUnsentFacts } from './desk.ts'
 import { factSentence } from './fact-sentence.ts'
 import css from './job.module.css'
 import { Withdraw } from './Withdraw.tsx'
 
 /** One fact as it stands on record: what, when, by whom, whether it is sent, and the way to withdraw it. */
 export function RecordLine({ fact }: { readonly fact: Fact }) {
-  const { state, zone, unsent } = useDesk()
+  const { state, zone } = useDesk()
+  const unsent = useUnsentFacts()
   const [asking, setAsking] = useState(false)
   const correction = state.corrections.findLast((one) => one.fact === fact.id)
   const words = factSentence(fact)

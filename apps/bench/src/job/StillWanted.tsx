@@ -5,7 +5,7 @@ import { standingWords } from '../cylinder/standing.ts'
 import { chapterWord, needWords, tumblerWord } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { homeOf } from './chapter-of.ts'
-import { useDesk } from './desk.ts'
+import { useDesk, useTapped } from './desk.ts'
 import css from './job.module.css'
 
 interface Wanted {
@@ -33,7 +33,8 @@ export function StillWanted({ chapter }: { readonly chapter: ChapterName }) {
 
 /** Everything the tapped tumbler wants, in whatever chapter, said in the chapter the tap led to. */
 export function TappedTumbler({ chapter }: { readonly chapter: ChapterName }) {
-  const { state, chosen } = useDesk()
+  const { state } = useDesk()
+  const chosen = useTapped()
   const tapped = state.tumblers.find((tumbler) => tumbler.name === chosen)
   if (tapped === undefined || chapter !== (tapped.needs[0]?.chapter ?? homeOf(tapped.name))) return null
   const wanted = tapped.needs.map((need): Wanted => ({ need, tumbler: tapped.name }))

@@ -33,7 +33,12 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
     t('fact.authority-decided', { decision: say(`decision.${body.decision}`), reason: body.reason }),
   'consent-given': (body) =>
     t('fact.consent-given', { what: say(`consent.${body.about}`), signer: body.signer }),
-  'vin-read': (body) => t('fact.vin-read', { vin: body.vin, source: say(`vin-source.${body.source}`) }),
+  'vin-read': (body) =>
+    t('fact.vin-read', {
+      vin: body.vin,
+      source: say(`vin-source.${body.source}`),
+      picture: body.picture ?? 'none',
+    }),
   'recording-attached': (body) =>
     t('fact.recording-attached', {
       name: body.name,

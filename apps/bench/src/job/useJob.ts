@@ -1,8 +1,10 @@
-import { compareFacts, type Fact, foldJob, type JobState, Verifier, verifyFacts } from '@shearline/jobfile'
+import { compareFacts, type Fact, foldJob, type JobState } from '@shearline/jobfile'
 import { startTransition, useEffect, useMemo, useState } from 'react'
 import { onChange } from '../sync/changes.ts'
 import { refresh } from '../sync/live.ts'
 import { type JobFacts, keptFacts } from '../sync/read.ts'
+import { proveDamaged } from './prove.ts'
+import { sharing } from './sharing.ts'
 
 /** Facts, state and what is not sent of one job; null while it is first read. */
 export interface OpenJob {
@@ -10,17 +12,6 @@ export interface OpenJob {
   readonly unsent: ReadonlySet<string>
   readonly state: JobState
 }
-
-const verifier = new Verifier(crypto.subtle)
-
-/** Findings that mean the record itself is damaged; an unknown device is only not known yet. */
-const damaging = new Set([
-  'not-a-fact',
-  'device-key-mismatch',
-  'signature-wrong',
-  'link-broken',
-  'fact-twice',
-])
 
 /** Quiet time before a changed chain is proven again, milliseconds. */
 const restBeforeProving = 400
@@ -36,7 +27,7 @@ export function useJob(job: string): { readonly open: OpenJob | null; readonly a
     const read = async () => {
       const next = await keptFacts(job)
       // Folding and drawing a long job must not keep the next tap waiting.
-      if (live) startTransition(() => setKept(next))
+      if (live) startTransition(() => setKept((before) => sharing(before, next)))
     }
     void read()
     void refresh(job).then(() => {
@@ -51,28 +42,36 @@ export function useJob(job: string): { readonly open: OpenJob | null; readonly a
     }
   }, [job])
 
+  const facts = kept?.facts
+  const devices = kept?.devices
+  const unsent = kept?.unsent
   useEffect(() => {
-    if (kept === null) return
+    if (facts === undefined || devices === undefined) return
     let live = true
-    // Proving many signatures takes time a tap should not wait for.
     const timer = setTimeout(() => {
-      void verifyFacts(kept.facts, kept.devices, verifier).then((check) => {
-        if (live) setBroken(check.findings.some((finding) => damaging.has(finding.code)))
+      void proveDamaged(facts, devices).then((damaged) => {
+        if (live) setBroken(damaged)
       })
     }, restBeforeProving)
     return () => {
       live = false
       clearTimeout(timer)
     }
-  }, [kept])
+  }, [facts, devices])
 
-  const open = useMemo((): OpenJob | null => {
-    if (kept === null) return null
-    return {
-      facts: [...kept.facts].sort(compareFacts),
-      unsent: kept.unsent,
-      state: foldJob(job, kept.facts, { chainBroken: broken }),
-    }
-  }, [job, kept, broken])
+  const folded = useMemo(
+    () =>
+      facts === undefined
+        ? null
+        : {
+            facts: [...facts].sort(compareFacts),
+            state: foldJob(job, facts, { chainBroken: broken }),
+          },
+    [job, facts, broken],
+  )
+  const open = useMemo(
+    (): OpenJob | null => (folded === null || unsent === undefined ? null : { ...folded, unsent }),
+    [folded, unsent],
+  )
   return { open, asked }
 }

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useCallback, useEffect, useState } from 'react'
 import type { Target } from './desk.ts'
 
 /** What can be filled in comes before what can only be pressed. */
@@ -24,7 +24,7 @@ export function useReach(): (target: Target) => void {
     frame = requestAnimationFrame(look)
     return () => cancelAnimationFrame(frame)
   }, [target])
-  return (next) => setTarget({ ...next })
+  return useCallback((next: Target) => setTarget({ ...next }), [])
 }
 
 function reach(target: Target): void {

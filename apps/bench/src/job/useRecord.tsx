@@ -23,16 +23,19 @@ export function useRecord(
   const [waiting, setWaiting] = useState<Waiting | null>(null)
   const [last, setLast] = useState<readonly Fact[]>([])
   const forget = useCallback(() => setLast([]), [])
-  const signedBy = async (): Promise<string> => {
+  const signedBy = useCallback(async (): Promise<string> => {
     if (by !== '') return by
     return new Promise((proceed, reject) => {
       setWaiting({ proceed, giveUp: () => reject(new Error(t('by.needed'))) })
     })
-  }
-  const record: Desk['record'] = async (drafts, blobs) => {
-    await signedBy()
-    setLast(await keepFacts(job, drafts, blobs))
-  }
+  }, [by])
+  const record: Desk['record'] = useCallback(
+    async (drafts, blobs) => {
+      await signedBy()
+      setLast(await keepFacts(job, drafts, blobs))
+    },
+    [job, signedBy],
+  )
   const takeBack = async (facts: readonly Fact[]) => {
     await record(
       // The latest first: what names another fact goes before it.

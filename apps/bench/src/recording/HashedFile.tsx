@@ -1,4 +1,5 @@
 import { type ChangeEvent, useId, useState } from 'react'
+import captureCss from '../capture/capture.module.css'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
@@ -53,7 +54,7 @@ export function HashedFile({
           onChange={pick}
           aria-label={t('hash.pick-named', { label })}
         />
-        <label htmlFor={`${id}-file`} className={formCss.plain}>
+        <label htmlFor={`${id}-file`} className={captureCss.pick}>
           {t('hash.pick')}
         </label>
         <span className={formCss.hint} role="status">

@@ -1,3 +1,4 @@
+import { memo } from 'react'
 import { t } from '../../words/index.ts'
 import { lasting } from '../elapsed.ts'
 import type { LogAnswer } from '../log-messages.ts'
@@ -8,7 +9,7 @@ import type { Span } from './span.ts'
 import css from './view.module.css'
 
 /** What is in sight, in words beside its shape; what is not in sight is not listed. */
-export function Legend({
+export const Legend = memo(function Legend({
   marks: { marks, lanes, supply, gaps },
   span,
   answer,
@@ -74,4 +75,4 @@ export function Legend({
       )}
     </ul>
   )
-}
+})

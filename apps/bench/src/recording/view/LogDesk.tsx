@@ -42,6 +42,8 @@ export function LogDesk({
   const [filter, setFilter] = useState<Filter>('all')
   const [words, setWords] = useState('')
   const [opened, setOpened] = useState<number | null>(null)
+  // What is said in words of the stretch in sight may come a moment after the strip itself.
+  const said = useDeferredValue(span)
   const answer = useAnswer(log, { ...span, filter, words: useDeferredValue(words), slices })
   const top = useRef<HTMLDivElement>(null)
   useScrollRoom(top, scroller)
@@ -70,9 +72,9 @@ export function LogDesk({
           {shown}
         </p>
       </div>
-      <Legend marks={marks} span={span} answer={answer} />
+      <Legend marks={marks} span={said} answer={answer} />
       {strip.leftOut > 0 && <p className={formCss.hint}>{t('view.left-out', { count: strip.leftOut })}</p>}
-      <MarkList marks={marks} span={span} whole={whole} onSpan={setSpan} />
+      <MarkList marks={marks} span={said} whole={whole} onSpan={setSpan} />
       <div className={css.filters}>
         <Choice
           label={t('view.filter')}

@@ -1,3 +1,4 @@
+import { memo, useMemo } from 'react'
 import formCss from '../../form/form.module.css'
 import { t } from '../../words/index.ts'
 import { elapsed } from '../elapsed.ts'
@@ -16,7 +17,7 @@ interface Line {
 }
 
 /** Everything the strip marks in the stretch in sight, as words; each leads to its place. */
-export function MarkList({
+export const MarkList = memo(function MarkList({
   marks,
   span,
   whole,
@@ -27,9 +28,8 @@ export function MarkList({
   readonly whole: Span
   readonly onSpan: (span: Span) => void
 }) {
-  const lines = linesOf(marks)
-    .filter((line) => line.to >= span.from && line.from <= span.to)
-    .sort((a, b) => a.from - b.from)
+  const all = useMemo(() => [...linesOf(marks)].sort((a, b) => a.from - b.from), [marks])
+  const lines = all.filter((line) => line.to >= span.from && line.from <= span.to)
   if (lines.length === 0) return <p className={formCss.hint}>{t('view.no-marks')}</p>
   return (
     <details className={`${formCss.more} ${css.marks}`}>
@@ -49,7 +49,7 @@ export function MarkList({
       )}
     </details>
   )
-}
+})
 
 function linesOf({ marks, lanes, supply, gaps, refusals }: StripMarks): Line[] {
   return [

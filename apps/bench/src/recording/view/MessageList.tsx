@@ -1,4 +1,13 @@
-import { type KeyboardEvent, type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react'
+import {
+  type KeyboardEvent,
+  memo,
+  type RefObject,
+  useCallback,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+} from 'react'
 import formCss from '../../form/form.module.css'
 import { t } from '../../words/index.ts'
 import type { OpenLog } from '../open-log.ts'
@@ -14,7 +23,7 @@ const mostRows = 200_000
 const wide = '(min-width: 60rem)'
 
 /** The messages that fit, of which only those in sight are made: a list of any length scrolls alike. */
-export function MessageList({
+export const MessageList = memo(function MessageList({
   log,
   matches,
   directory,
@@ -52,6 +61,13 @@ export function MessageList({
     row?.focus({ preventScroll: true })
   }, [at])
 
+  const open = useCallback(
+    (position: number) => {
+      setActive(position)
+      onOpen(position)
+    },
+    [onOpen],
+  )
   const key = (event: KeyboardEvent) => {
     const next = positionAfterKey(event.key, at, count)
     if (next === null || event.ctrlKey || event.metaKey || event.altKey) return
@@ -85,10 +101,7 @@ export function MessageList({
                 start={start}
                 position={position}
                 isActive={position === at}
-                onOpen={() => {
-                  setActive(position)
-                  onOpen(position)
-                }}
+                onOpen={open}
               />
             </li>
           )
@@ -99,7 +112,7 @@ export function MessageList({
       )}
     </>
   )
-}
+})
 
 function range(first: number, last: number): number[] {
   return Array.from({ length: Math.max(0, last - first) }, (_, index) => first + index)

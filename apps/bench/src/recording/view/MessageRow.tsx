@@ -1,4 +1,5 @@
 import type { MessageLine } from '@shearline/bus'
+import { memo } from 'react'
 import { t } from '../../words/index.ts'
 import { elapsed } from '../elapsed.ts'
 import { secondsAfter } from '../kept-message.ts'
@@ -11,7 +12,7 @@ import css from './view.module.css'
 const shownBytes = 16
 
 /** One message as one line of the list. */
-export function MessageRow({
+export const MessageRow = memo(function MessageRow({
   line,
   directory,
   start,
@@ -24,7 +25,7 @@ export function MessageRow({
   readonly start: string
   readonly position: number
   readonly isActive: boolean
-  readonly onOpen: () => void
+  readonly onOpen: (position: number) => void
 }) {
   const kind = line === undefined ? null : rowKind(line)
   return (
@@ -34,7 +35,7 @@ export function MessageRow({
       tabIndex={isActive ? 0 : -1}
       data-position={position}
       data-kind={kind ?? 'coming'}
-      onClick={onOpen}
+      onClick={() => onOpen(position)}
     >
       {line === undefined || kind === null ? (
         <span className={css.coming}>{t('view.coming')}</span>
@@ -56,4 +57,4 @@ export function MessageRow({
       )}
     </button>
   )
-}
+})

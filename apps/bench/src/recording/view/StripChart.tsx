@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react'
+import { type KeyboardEvent, memo, useEffect, useId, useRef, useState } from 'react'
 import uPlot from 'uplot'
 import 'uplot/dist/uPlot.min.css'
 import { number } from '../../words/amounts.ts'
@@ -23,7 +23,7 @@ interface Shown {
 }
 
 /** The strip as a plot: messages per slice, refusals in front, supply, sessions and events. */
-export function StripChart({
+export const StripChart = memo(function StripChart({
   span,
   whole,
   answer,
@@ -97,7 +97,7 @@ export function StripChart({
       </p>
     </>
   )
-}
+})
 
 /** What a key does to the span, or null when it does nothing. */
 function spanAfterKey(key: string, span: Span, whole: Span): Span | null {

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { startTransition, useEffect, useRef, useState } from 'react'
 import type { LogAnswer, LogQuestion } from '../log-messages.ts'
 import type { OpenLog } from '../open-log.ts'
 
@@ -19,7 +19,8 @@ export function useAnswer(log: OpenLog, question: LogQuestion): LogAnswer | null
       let asked: LogQuestion | undefined
       while (asked !== wanted.current) {
         asked = wanted.current
-        setAnswer(await log.ask(asked))
+        const came = await log.ask(asked)
+        startTransition(() => setAnswer(came))
       }
     }
     // The worker answers every question; only its end leaves one open, and then nobody waits any more.
