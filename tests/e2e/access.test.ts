@@ -1,19 +1,11 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
-import type { AxeResults } from 'axe-core'
-import type { Browser, Page } from 'playwright-core'
+import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openAllChapters } from '../support/by-hand.ts'
+import { axeFaults, lowControls, tooWide } from '../support/looked-at.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const served = new Served()
 let browser: Browser
-
-/** Opens every folded chapter; each click takes one out of the list. */
-async function openAll(page: Page): Promise<void> {
-  const folded = page.locator('section h2 button[aria-expanded=false]')
-  for (let left = await folded.count(); left > 0; left = await folded.count()) await folded.first().click()
-}
 
 describe.skipIf(chromiumPath === null)('everyone can use the bench', () => {
   beforeAll(async () => {
@@ -36,24 +28,13 @@ describe.skipIf(chromiumPath === null)('everyone can use the bench', () => {
         bypassCSP: true,
       })
       const page = await context.newPage()
-      const check = async (what: string) => {
-        await page.evaluate(axe)
-        const results = await page.evaluate(
-          async () =>
-            (await (window as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-              runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-            })) as AxeResults,
-        )
-        expect(
-          results.violations.map((violation) => `${what}: ${violation.id} ${violation.nodes[0]?.html}`),
-        ).toEqual([])
-      }
+      const check = async (what: string) => expect(await axeFaults(page), what).toEqual([])
       await page.goto(served.url)
       await page.getByText('Small van, five keys stored').waitFor()
       await check('board')
       await page.getByText('Small van, five keys stored').click()
       await page.locator('#chapter-teach').waitFor()
-      await openAll(page)
+      await openAllChapters(page)
       await check('job')
       await context.close()
     })
@@ -66,18 +47,8 @@ describe.skipIf(chromiumPath === null)('everyone can use the bench', () => {
     await page.goto(served.url)
     await page.getByText('Small van, five keys stored').click()
     await page.locator('#chapter-teach').waitFor()
-    await openAll(page)
-    const small = await page.evaluate(() =>
-      [...document.querySelectorAll('button, input:not(.sr), select, textarea')]
-        .map((element) => ({
-          words: element.textContent || element.getAttribute('aria-label') || element.outerHTML.slice(0, 80),
-          box: (element.closest('label') ?? element).getBoundingClientRect(),
-        }))
-        .filter(({ box }) => box.height > 0 && box.height < 47.5)
-        .map(({ words, box }) => `${words} ${box.height}`),
-    )
-    expect(small).toEqual([])
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390)
+    await openAllChapters(page)
+    expect([...(await lowControls(page)), ...(await tooWide(page))]).toEqual([])
     await page.close()
   })
 

@@ -5,11 +5,11 @@ import { join } from 'node:path'
 import { neutralRetention } from '@shearline/jobfile'
 import type { BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter } from '../support/by-hand.ts'
 import { withCameraNotes, writeFilm } from '../support/film.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { shearline } from '../support/shearline.ts'
 import { cannotRun, keptIn, Office, openTablet, untilKept } from '../support/tablets.ts'
-import { openChapter } from '../support/van-job.ts'
 
 const job = 'demo-van'
 const folder = mkdtempSync(join(tmpdir(), 'shearline-kept-'))

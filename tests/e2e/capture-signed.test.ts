@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { BrowserContext, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter } from '../support/by-hand.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { cannotRun, keptIn, Office, openTablet } from '../support/tablets.ts'
-import { openChapter } from '../support/van-job.ts'
 
 const job = 'demo-van'
 const folder = mkdtempSync(join(tmpdir(), 'shearline-signed-'))

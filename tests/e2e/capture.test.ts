@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import type { BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter, part } from '../support/by-hand.ts'
 import { type CodeKind, codePhoto, writeFilm } from '../support/film.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { cannotRun, keptIn, Office, openTablet, untilKept } from '../support/tablets.ts'
-import { openChapter, part } from '../support/van-job.ts'
 
 const job = 'demo-van'
 /** Of the invented van: a maker prefix nobody has, its check digit right. */
@@ -92,7 +92,8 @@ describe.skipIf(cannotRun !== null)(
               (await keptIn(page)).facts.filter(({ kind }) => kind === 'vin-read').map(({ body }) => body),
             { timeout: 20_000 },
           )
-          .toContainEqual({ source: 'plate', vin })
+          .toContainEqual({ source: 'plate', vin, picture: 'code' })
+        await place.getByText('plate (a code in a picture)').first().waitFor()
       },
     )
 

@@ -1,17 +1,13 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { recordingAfter } from '@shearline/jobfile/demo'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter, openFromBoard, sayWho } from '../support/by-hand.ts'
+import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, keptIn, Office } from '../support/tablets.ts'
-import { importAs, openChapter } from '../support/van-job.ts'
-
-/** Screenshots at three sizes and in both themes go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+import { importAs } from '../support/van-job.ts'
 
 /** A report with every doubt there is: a mistyped code, a guessed heading, a word like a code, a code of nobody. */
 const report = `Vehicle check 25 Nov, 41 020 km
@@ -34,54 +30,9 @@ let context: BrowserContext
 let page: Page
 const mishaps: string[] = []
 
-async function picture(name: string, at: Locator): Promise<void> {
-  if (shots === undefined) return
-  mkdirSync(shots, { recursive: true })
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await at.evaluate((element) => element.scrollIntoView({ block: 'start', behavior: 'instant' }))
-      await page.waitForTimeout(250)
-      await page.screenshot({ path: join(shots, `faults-${name}-${width}-${colorScheme}.png`) })
-    }
-  }
-  await page.setViewportSize({ width: 390, height: 844 })
-  await page.emulateMedia({ colorScheme: 'light' })
-}
-
-/** WCAG 2.2 AA as axe checks it, large targets, and no sideways scrolling of the page, of a part of it. */
-async function accessible(what: string, selector: string): Promise<void> {
-  await page.evaluate(axe)
-  const results = await page.evaluate(
-    async (within) =>
-      (await (
-        window as unknown as { axe: { run(context: string, options: unknown): Promise<AxeResults> } }
-      ).axe.run(within, {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-      })) as AxeResults,
-    selector,
-  )
-  expect(
-    results.violations.map((violation) => `${what}: ${violation.id} ${violation.nodes[0]?.html}`),
-  ).toEqual([])
-  const small = await page.evaluate(
-    (within) =>
-      [...document.querySelectorAll(`${within} :is(button, input:not(.sr), textarea)`)]
-        .map((element) => ({
-          words: element.textContent || element.outerHTML.slice(0, 60),
-          height: (element.closest('label') ?? element).getBoundingClientRect().height,
-        }))
-        .filter(({ height }) => height > 0 && height < 47.5),
-    selector,
-  )
-  expect(small, what).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth), what).toBeLessThanOrEqual(390)
-}
+const picture = (name: string, at: Locator) => lookAt(page, `faults-${name}`, { at })
+const accessible = async (what: string, selector: string) =>
+  expect(await faultsOfAccess(page, selector), what).toEqual([])
 
 /** The units and codes of the scans this browser keeps, in the order they were kept. */
 async function keptScans(): Promise<unknown[]> {
@@ -143,9 +94,7 @@ describe.skipIf(cannotRun !== null)(
       })
       page = await context.newPage()
       page.on('pageerror', (error) => mishaps.push(error.message))
-      await page.goto(office.url)
-      await page.getByText('Estate car, spare wanted').click()
-      await page.locator('#chapter-arrival').waitFor()
+      await openFromBoard(page, office.url, 'Estate car, spare wanted')
     }, 120_000)
     afterAll(async () => {
       await browser?.close()
@@ -207,9 +156,7 @@ describe.skipIf(cannotRun !== null)(
       await say('Engine control').click()
       await picture('understood', page.locator('figure', { hasText: 'The report, and what was understood' }))
       await say('Keep this scan').click()
-      const who = page.getByRole('dialog', { name: 'Who is working?' })
-      await who.getByRole('textbox').fill('technician')
-      await who.getByRole('button').first().click()
+      await sayWho(page)
       await page.getByText('The scan before the work is on record.').waitFor()
       expect(await keptScans()).toEqual([
         [
@@ -396,9 +343,7 @@ describe.skipIf(cannotRun !== null)(
     it('what a recording shows of the work is named as the cause of what it raised', {
       timeout: 120_000,
     }, async () => {
-      await page.goto(office.url)
-      await page.getByText('Small van, five keys stored').click()
-      await page.locator('#chapter-faults').waitFor()
+      await openFromBoard(page, office.url, 'Small van, five keys stored')
       await openChapter(page, 'faults')
       const recording = join(office.folder, 'after.log')
       writeFileSync(recording, recordingAfter(Math.floor(Date.now() / 1000)))

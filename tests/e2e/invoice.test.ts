@@ -6,16 +6,19 @@ import { join } from 'node:path'
 import { type Running, serve } from '@shearline/server'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter, sayWho } from '../support/by-hand.ts'
+import { lookAt } from '../support/looked-at.ts'
 import { chromiumPath, launch } from '../support/served.ts'
-import { openChapter } from '../support/van-job.ts'
 
-const shots = process.env.SHEARLINE_SHOTS
 const bench = process.env.SHEARLINE_BENCH
 
 let folder = ''
 let running: Running
 let browser: Browser
 let page: Page
+
+const picture = (name: string) =>
+  lookAt(page, name, { at: page.getByRole('heading', { name: 'Invoice in the document' }) })
 
 beforeAll(async () => {
   if (chromiumPath === null) return
@@ -54,23 +57,6 @@ afterAll(async () => {
   if (folder !== '') rmSync(folder, { recursive: true, force: true })
 })
 
-async function picture(name: string): Promise<void> {
-  if (shots === undefined) return
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const)
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await page.getByRole('heading', { name: 'Invoice in the document' }).scrollIntoViewIfNeeded()
-      await page.waitForTimeout(300)
-      await page.screenshot({ path: join(shots, `${name}-${width}-${colorScheme}.png`) })
-    }
-  await page.setViewportSize({ width: 820, height: 1180 })
-}
-
 describe.skipIf(chromiumPath === null)('an invoice on the bench', () => {
   it('is issued from the agreed price, names broken rules first, and goes into the sealed document', {
     timeout: 180_000,
@@ -105,10 +91,7 @@ describe.skipIf(chromiumPath === null)('an invoice on the bench', () => {
       .first()
       .fill('Paid on the spot')
     await part.getByRole('button', { name: 'Record', exact: true }).click()
-    const who = page.getByRole('dialog', { name: 'Who is working?' })
-    await who.waitFor()
-    await who.getByRole('textbox').fill('technician')
-    await who.getByRole('button').first().click()
+    await sayWho(page)
     await part.getByText('Number 2026-017').waitFor()
     await picture('invoice-issued')
     // EUR 260.00 with 23 % in it.

@@ -1,17 +1,12 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { parsePowerFile, powerBudget } from '@shearline/keywork'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter, part, sayWho } from '../support/by-hand.ts'
+import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, keptIn, Office } from '../support/tablets.ts'
-import { openChapter, part } from '../support/van-job.ts'
-
-/** Screenshots at three sizes and in both themes go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 const office = new Office()
 let browser: Browser
@@ -70,57 +65,9 @@ const meterShows = (volts: number) =>
     ;(window as unknown as { heard: Heard }).heard.volts = value
   }, volts)
 
-async function picture(name: string, at: Locator): Promise<void> {
-  if (shots === undefined) return
-  mkdirSync(shots, { recursive: true })
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await at.evaluate((element) => element.scrollIntoView({ block: 'start', behavior: 'instant' }))
-      await page.waitForTimeout(250)
-      await page.screenshot({ path: join(shots, `power-${name}-${width}-${colorScheme}.png`) })
-    }
-  }
-  await page.setViewportSize({ width: 390, height: 844 })
-  await page.emulateMedia({ colorScheme: 'light' })
-}
-
-/** WCAG 2.2 AA as axe checks it, large targets, and no sideways scrolling, in both themes. */
-async function accessible(what: string, selector: string): Promise<void> {
-  await page.evaluate(axe)
-  for (const colorScheme of ['dark', 'light'] as const) {
-    await page.emulateMedia({ colorScheme })
-    const results = await page.evaluate(
-      async (within) =>
-        (await (
-          window as unknown as { axe: { run(context: string, options: unknown): Promise<AxeResults> } }
-        ).axe.run(within, {
-          runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-        })) as AxeResults,
-      selector,
-    )
-    expect(
-      results.violations.map((violation) => `${what}: ${violation.id} ${violation.nodes[0]?.html}`),
-    ).toEqual([])
-  }
-  const small = await page.evaluate(
-    (within) =>
-      [...document.querySelectorAll(`${within} :is(button, input:not(.sr), summary)`)]
-        .map((element) => ({
-          words: element.textContent || element.outerHTML.slice(0, 60),
-          height: (element.closest('label') ?? element).getBoundingClientRect().height,
-        }))
-        .filter(({ height }) => height > 0 && height < 47.5),
-    selector,
-  )
-  expect(small, what).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth), what).toBeLessThanOrEqual(390)
-}
+const picture = (name: string, at: Locator) => lookAt(page, `power-${name}`, { at })
+const accessible = async (what: string, selector: string) =>
+  expect(await faultsOfAccess(page, selector, { themes: ['dark', 'light'] }), what).toEqual([])
 
 async function bodies(kind: string): Promise<Record<string, unknown>[]> {
   const { facts } = await keptIn(page)
@@ -232,9 +179,7 @@ describe.skipIf(cannotRun !== null)(
       await picture('mended', budget())
       await accessible('mended', '#chapter-plan')
       await budget().getByRole('button', { name: 'Keep this budget' }).click()
-      const who = page.getByRole('dialog', { name: 'Who is working?' })
-      await who.getByRole('textbox').fill('technician')
-      await who.getByRole('button').first().click()
+      await sayWho(page)
       await budget().getByRole('button', { name: 'Keep the changed budget' }).waitFor()
       expect(await bodies('supply-set')).toMatchObject([
         { floorVolts: 12, battery: 'flooded', supplyAmperes: 60, budget: { verdict: 'go', restVolts: 12.5 } },

@@ -1,16 +1,10 @@
 /** @module Exercises at the practice car in the real bench: code gate, waiting, restoring, and nothing left behind. */
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
-import { join } from 'node:path'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, keptIn, Office, untilKept } from '../support/tablets.ts'
 
-/** Screenshots go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const office = new Office()
 let browser: Browser
 let context: BrowserContext
@@ -26,51 +20,12 @@ async function begin(exercise: string): Promise<void> {
   await page.getByRole('heading', { level: 1, name: exercise }).waitFor()
 }
 
-async function picture(name: string): Promise<void> {
-  if (shots === undefined) return
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const)
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await page.waitForTimeout(150)
-      await page.screenshot({
-        path: join(shots, `practice-${name}-${width}-${colorScheme}.png`),
-        fullPage: true,
-      })
-    }
-  await page.setViewportSize({ width: 390, height: 844 })
-  await page.emulateMedia({ colorScheme: 'light' })
-}
-
-/** WCAG 2.2 AA as axe checks it, targets of 48 px, no scrolling sideways. */
-async function usable(what: string): Promise<void> {
-  await page.evaluate(axe)
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme })
-    const results = await page.evaluate(
-      async () =>
-        (await (window as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-          runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-        })) as AxeResults,
-    )
-    expect(
-      results.violations.map(({ id, nodes }) => `${what}, ${colorScheme}: ${id} ${nodes[0]?.html}`),
-    ).toEqual([])
-  }
-  await page.emulateMedia({ colorScheme: 'light' })
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll('main button, main summary, main a')]
-      .map((each) => [each.textContent, each.getBoundingClientRect()] as const)
-      .filter(([, box]) => box.height > 0 && box.height < 47.5)
-      .map(([words]) => words),
-  )
-  expect(small).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390)
-}
+const picture = (name: string) => lookAt(page, `practice-${name}`, { fullPage: true })
+const usable = async (what: string) =>
+  expect(
+    await faultsOfAccess(page, 'html', { themes: ['light', 'dark'], controlsWithin: 'main', also: 'a' }),
+    what,
+  ).toEqual([])
 
 async function teach(...keys: readonly string[]): Promise<void> {
   for (const key of keys) {

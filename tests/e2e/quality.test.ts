@@ -1,16 +1,10 @@
-import { mkdirSync, readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
-import { join } from 'node:path'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openAllChapters, openChapter, openNewJob } from '../support/by-hand.ts'
+import { axeFaults, shoot, tooWide } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, Office } from '../support/tablets.ts'
-import { openChapter } from '../support/van-job.ts'
 
-/** Screenshots of every screen go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const office = new Office()
 let browser: Browser
 
@@ -41,51 +35,22 @@ async function show(page: Page, address: string, sign: string): Promise<void> {
 }
 
 async function openAll(page: Page): Promise<void> {
-  const folded = page.locator('section h2 button[aria-expanded=false]')
-  for (let left = await folded.count(); left > 0; left = await folded.count()) await folded.first().click()
+  await openAllChapters(page)
   await expect.poll(() => page.locator('[data-built]').count(), { timeout: 30_000 }).toBe(11)
 }
 
 /** Opens a job of our own by hand, as somebody would. */
-async function openNewJob(page: Page): Promise<void> {
-  await show(page, '#/new', 'Name of the job')
-  await page.getByLabel('Name of the job').fill('Electric car, one key')
-  await page.getByLabel('Car, as the customer says it').fill('Small electric car')
-  await page.getByLabel('Where it stands').fill('Lay-by at the cliff road')
-  await page.getByLabel('Add a key').check()
-  await page.getByLabel('private customer').check()
-  await page.getByLabel('Your name').fill('technician')
-  await page.getByRole('button', { name: 'Open the job' }).click()
-  await page.locator('#chapter-teach').waitFor()
-}
+const openOwnJob = (page: Page) =>
+  openNewJob(page, office.url, {
+    title: 'Electric car, one key',
+    vehicle: 'Small electric car',
+    place: 'Lay-by at the cliff road',
+  })
 
-async function faultless(page: Page, what: string): Promise<void> {
-  await page.evaluate(axe)
-  const results = await page.evaluate(
-    async () =>
-      (await (window as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-      })) as AxeResults,
-  )
-  expect(
-    results.violations.map((violation) => `${what}: ${violation.id} ${violation.nodes[0]?.html}`),
-  ).toEqual([])
-}
-
+const faultless = async (page: Page, what: string) => expect(await axeFaults(page), what).toEqual([])
 /** Nothing sticks out sideways, unless it scrolls within itself. */
-async function fits(page: Page, what: string): Promise<void> {
-  const [wide, shown] = await page.evaluate(() => [
-    document.documentElement.scrollWidth,
-    document.documentElement.clientWidth,
-  ])
-  expect(wide, what).toBeLessThanOrEqual(shown ?? 0)
-}
-
-async function picture(page: Page, name: string): Promise<void> {
-  if (shots === undefined) return
-  mkdirSync(shots, { recursive: true })
-  await page.screenshot({ path: join(shots, `${name.replaceAll(' ', '-')}.png`), fullPage: true })
-}
+const fits = async (page: Page, what: string) => expect(await tooWide(page), what).toEqual([])
+const picture = (page: Page, name: string) => shoot(page, name, { fullPage: true })
 
 describe.skipIf(cannotRun !== null)('the bench in every light, size and direction', () => {
   beforeAll(async () => {
@@ -110,7 +75,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
       await page.getByRole('button', { name: 'Change a copy: neutral default' }).click()
       await page.locator('summary').first().click()
       await faultless(page, `a pack being changed, ${theme}`)
-      await openNewJob(page)
+      await openOwnJob(page)
       await openAll(page)
       await faultless(page, `a job just opened, ${theme}`)
       await picture(page, `job-${theme}`)
@@ -126,7 +91,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
       await show(page, address, sign)
       await fits(page, name)
     }
-    await openNewJob(page)
+    await openOwnJob(page)
     await openAll(page)
     await fits(page, 'job')
     // The bar with the next step would cover a screen this low: it stands at the end of the page instead.
@@ -146,7 +111,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
       await show(page, address, sign)
       await fits(page, name)
     }
-    await openNewJob(page)
+    await openOwnJob(page)
     expect(await page.evaluate(() => getComputedStyle(document.body).fontSize)).toBe('32px')
     await fits(page, 'job')
     await picture(page, 'job-text-200')
@@ -290,7 +255,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
 
   it('every control has a name that a screen reader can say', { timeout: 120_000 }, async () => {
     const [context, page] = await fresh()
-    await openNewJob(page)
+    await openOwnJob(page)
     await openAll(page)
     const nameless = await page.evaluate(() =>
       [...document.querySelectorAll('button, a[href], input, select, textarea, summary')]

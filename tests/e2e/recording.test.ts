@@ -1,16 +1,12 @@
-import { createWriteStream, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { createWriteStream, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { chooseRecording, openChapter, openFromBoard, sayWho } from '../support/by-hand.ts'
+import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures } from '../support/shearline.ts'
 
-/** Screenshots at three sizes and in both themes go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const served = new Served()
 /** A machine shared with others may take its time. */
 const patient = { timeout: 10_000 }
@@ -18,46 +14,10 @@ let browser: Browser
 let context: BrowserContext
 let page: Page
 
-async function picture(name: string): Promise<void> {
-  if (shots === undefined) return
-  mkdirSync(shots, { recursive: true })
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await page.waitForTimeout(400)
-      await page.screenshot({ path: join(shots, `recording-${name}-${width}-${colorScheme}.png`) })
-    }
-  }
-  await page.setViewportSize({ width: 390, height: 844 })
-  await page.emulateMedia({ colorScheme: 'light' })
-  await page.waitForTimeout(300)
-}
-
-/** WCAG 2.2 AA as axe checks it, and large targets, of what is open now. */
-async function accessible(what: string): Promise<void> {
-  await page.evaluate(axe)
-  const results = await page.evaluate(
-    async () =>
-      (await (window as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-      })) as AxeResults,
-  )
-  expect(
-    results.violations.map((violation) => `${what}: ${violation.id} ${violation.nodes[0]?.html}`),
-  ).toEqual([])
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll('dialog[open] :is(button, input:not(.sr), select)')]
-      .map((element) => (element.closest('label') ?? element).getBoundingClientRect().height)
-      .filter((height) => height > 0 && height < 47.5),
-  )
-  expect(small, what).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth), what).toBeLessThanOrEqual(390)
-}
+const picture = (name: string) => lookAt(page, `recording-${name}`)
+const accessible = async (what: string) =>
+  expect(await faultsOfAccess(page, 'html', { controlsWithin: 'dialog[open]' }), what).toEqual([])
+const choose = (file: string) => chooseRecording(page, file)
 
 /** Every complete message of a recording as tshark 4.0.17 and scapy read it (../shared/captures/expected). */
 function expected(name: string): readonly { readonly id: string; readonly payload: string }[] {
@@ -81,18 +41,8 @@ async function freshDevice(): Promise<void> {
 }
 
 async function openJob(): Promise<void> {
-  await page.goto(served.url)
-  await page.getByText('Estate car, spare wanted').click()
-  const chapter = page.locator('#chapter-faults h2 button')
-  await chapter.waitFor()
-  if ((await chapter.getAttribute('aria-expanded')) === 'false') await chapter.click()
-}
-
-async function choose(file: string): Promise<Locator> {
-  await page.locator('#chapter-faults input[type=file]').setInputFiles(file)
-  const dialog = page.getByRole('dialog', { name: /^Recording/ })
-  await dialog.waitFor()
-  return dialog
+  await openFromBoard(page, served.url, 'Estate car, spare wanted')
+  await openChapter(page, 'faults')
 }
 
 /** Imports a file and only keeps it. */
@@ -102,10 +52,7 @@ async function keep(file: string): Promise<void> {
   const only = dialog.getByRole('radio', { name: 'Only keep it' })
   if (!(await only.isChecked())) await only.check()
   await dialog.getByRole('button', { name: 'Record it' }).click()
-  const who = page.getByRole('dialog', { name: 'Who is working?' })
-  await who.waitFor()
-  await who.getByRole('textbox').fill('technician')
-  await who.getByRole('button').first().click()
+  await sayWho(page)
   await dialog.waitFor({ state: 'detached' })
 }
 

@@ -1,20 +1,17 @@
 /** @module Two remotes compared by radio on the bench, in Chromium, with the recordings of ../shared/radio. */
 
-import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
+import { copyFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Locator, Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { openChapter, openFromBoard, sayWho } from '../support/by-hand.ts'
+import { faultsOfAccess, lookAt, tooWide } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { root } from '../support/shearline.ts'
 import { cannotRun, Office } from '../support/tablets.ts'
 
 const radio = join(root, '..', 'shared', 'radio', 'files')
 const why = cannotRun ?? (existsSync(radio) ? null : 'no recordings at ../shared/radio/files')
-/** Screenshots at three sizes and in both themes go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 /** A machine shared with others may take its time. */
 const patient = { timeout: 30_000 }
 
@@ -24,68 +21,28 @@ let context: BrowserContext
 let page: Page
 const faults: string[] = []
 
+const picture = (name: string) => lookAt(page, `remote-${name}`, { asTallAs: 'dialog[open]' })
+/** Workers of the page but the one that proves the record, which stays. */
+const measuring = () =>
+  page
+    .workers()
+    .map((worker) => worker.url())
+    .filter((url) => !url.includes('/proof.worker'))
+const accessible = async (what: string) => {
+  const themes = ['light', 'dark'] as const
+  const found = await faultsOfAccess(page, 'html', { themes, controlsWithin: 'dialog[open]' })
+  expect([...found, ...(await tooWide(page, 'dialog[open]'))], what).toEqual([])
+}
+
 const recorded = (name: string) => join(radio, `${name}.cu8`)
 const remoteA = recorded('car-remote-a-1_433.92M_250k')
 const remoteB = recorded('car-remote-b-1_433.92M_250k')
 const remoteBAgain = recorded('car-remote-b-2_433.92M_250k')
 
-async function picture(name: string): Promise<void> {
-  if (shots === undefined) return
-  mkdirSync(shots, { recursive: true })
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await page.waitForTimeout(300)
-      const tall = await page.evaluate(() => document.querySelector('dialog[open]')?.scrollHeight ?? 0)
-      await page.setViewportSize({ width, height: Math.max(height, tall) })
-      await page.screenshot({ path: join(shots, `remote-${name}-${width}-${colorScheme}.png`) })
-    }
-  }
-  await page.setViewportSize({ width: 390, height: 844 })
-  await page.emulateMedia({ colorScheme: 'light' })
-}
-
-/** WCAG 2.2 AA as axe checks it, large targets, and no sideways scrolling, of what is open now; in both themes. */
-async function accessible(what: string): Promise<void> {
-  await page.evaluate(axe)
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme })
-    const results = await page.evaluate(
-      async () =>
-        (await (window as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-          runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-        })) as AxeResults,
-    )
-    expect(
-      results.violations.map((one) => `${what}, ${colorScheme}: ${one.id} ${one.nodes[0]?.html}`),
-    ).toEqual([])
-  }
-  await page.emulateMedia({ colorScheme: 'light' })
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll('dialog[open] :is(button, summary, input:not(.sr), input.sr + label)')]
-      .map((element) => (element.closest('label') ?? element).getBoundingClientRect().height)
-      .filter((height) => height > 0 && height < 47.5),
-  )
-  expect(small, what).toEqual([])
-  const wider = await page.evaluate(() => {
-    const dialog = document.querySelector('dialog[open]')
-    return dialog === null ? 0 : dialog.scrollWidth - dialog.clientWidth
-  })
-  expect(wider, what).toBe(0)
-}
-
 /** The comparison, opened from the chapter where the new key is prepared. */
 async function open(): Promise<Locator> {
-  await page.goto(office.url)
-  await page.getByText('Estate car, spare wanted').click()
-  const chapter = page.locator('#chapter-prepare h2 button')
-  await chapter.waitFor(patient)
-  if ((await chapter.getAttribute('aria-expanded')) === 'false') await chapter.click()
+  await openFromBoard(page, office.url, 'Estate car, spare wanted')
+  await openChapter(page, 'prepare')
   await page.getByRole('button', { name: 'Compare two radio recordings' }).click()
   const dialog = page.getByRole('dialog', { name: 'Is the new remote of the same radio family?' })
   await dialog.waitFor(patient)
@@ -193,14 +150,14 @@ describe.skipIf(why !== null)(
       await dialog.getByText(/10,99\d µV\/m \(80\.8 dBµV\/m\)/).waitFor()
 
       await dialog.getByRole('button', { name: 'Record the result' }).click()
-      const who = page.getByRole('dialog', { name: 'Who is working?' })
-      await who.waitFor()
-      await who.getByRole('textbox').fill('technician')
-      await who.getByRole('button').first().click()
+      await sayWho(page)
       await dialog.getByText('Recorded.').waitFor(patient)
       await page.keyboard.press('Escape')
       await dialog.waitFor({ state: 'detached' })
-      await page.getByText(/Radio of the new remote against the original: Same radio family/).waitFor(patient)
+      // The notice of what was just recorded says the same words.
+      await page
+        .getByText(/^Radio of the new remote against the original: Same radio family/)
+        .waitFor(patient)
 
       const kept = await stored()
       expect(kept.blobs).toBe(0)
@@ -305,11 +262,11 @@ describe.skipIf(why !== null)(
       const side = sideOf(dialog, 'New remote')
       await choose(side, file)
       await side.getByRole('progressbar').waitFor(patient)
-      expect(page.workers().length).toBeGreaterThan(0)
+      expect(measuring().length).toBeGreaterThan(0)
       await side.getByRole('button', { name: 'Cancel' }).focus()
       await page.keyboard.press('Enter')
       await side.getByText('Choose its recording').waitFor(patient)
-      await expect.poll(() => page.workers().map((worker) => worker.url()), patient).toEqual([])
+      await expect.poll(() => measuring(), patient).toEqual([])
       expect(await stored()).toEqual(before)
       await page.keyboard.press('Escape')
       await dialog.waitFor({ state: 'detached' })

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { type Fact, newIdentity } from '@shearline/jobfile'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { chooseRecording, openChapter, openFromBoard, sayWho } from '../support/by-hand.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures, shearline } from '../support/shearline.ts'
 
@@ -40,20 +41,14 @@ describe.skipIf(chromiumPath === null || captures === null)(
       await page.getByRole('button', { name: 'Remove office' }).waitFor()
       expect(await page.getByText('The office seals to these keys too').count()).toBe(0)
 
-      await page.goto(served.url)
-      await page.getByText('Estate car, spare wanted').click()
-      const chapter = page.locator('#chapter-faults h2 button')
-      await chapter.waitFor()
-      if ((await chapter.getAttribute('aria-expanded')) === 'false') await chapter.click()
+      await openFromBoard(page, served.url, 'Estate car, spare wanted')
+      await openChapter(page, 'faults')
       const recording = join(captures ?? '', '01_can11_obd_uds_kwp_scan.log')
-      await page.locator('#chapter-faults input[type=file]').setInputFiles(recording)
-      const dialog = page.getByRole('dialog', { name: /^Recording/ })
+      const dialog = await chooseRecording(page, recording)
       await dialog.getByRole('radio', { name: 'Only keep it' }).check()
       await dialog.getByRole('checkbox', { name: 'Keep it too, sealed' }).check()
       await dialog.getByRole('button', { name: 'Record it' }).click()
-      const who = page.getByRole('dialog', { name: 'Who is working?' })
-      await who.getByRole('textbox').fill('technician')
-      await who.getByRole('button').first().click()
+      await sayWho(page)
       await dialog.waitFor({ state: 'detached' })
       await page.getByText('Saved, all sent').waitFor({ timeout: 60_000 })
 

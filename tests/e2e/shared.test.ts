@@ -3,11 +3,10 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { shoot } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { benchFolder, cannotRun, keptIn, Office, untilKept } from '../support/tablets.ts'
 
-/** Screenshots go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
 const office = new Office()
 let browser: Browser
 let context: BrowserContext
@@ -89,7 +88,7 @@ describe.skipIf(cannotRun !== null)('a report shared to the bench', () => {
     expect(await share({}, { name: 'report.txt', text: report })).toContain('#/shared')
     const item = page.getByRole('region', { name: 'report.txt' })
     await item.waitFor()
-    if (shots !== undefined) await page.screenshot({ path: join(shots, 'shared-390.png'), fullPage: true })
+    await shoot(page, 'shared-390', { fullPage: true })
     await item
       .getByRole('button', { name: /estate/i })
       .first()
@@ -126,7 +125,7 @@ describe.skipIf(cannotRun !== null)('a report shared to the bench', () => {
       .click()
     await page.getByText('Security code: xxxx').waitFor()
     expect(await page.getByText('4711').count()).toBe(0)
-    if (shots !== undefined) await page.screenshot({ path: join(shots, 'kept-report-390.png') })
+    await shoot(page, 'kept-report-390')
     // What was taken in waits no longer.
     await page.getByText('A report was shared to this job').waitFor({ state: 'detached' })
   })

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter } from '../support/by-hand.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, Office, untilKept } from '../support/tablets.ts'
-import { openChapter } from '../support/van-job.ts'
 
 const office = new Office()
 let browser: Browser

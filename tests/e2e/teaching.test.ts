@@ -1,75 +1,24 @@
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
-import { join } from 'node:path'
 import { foldJob, type JobState } from '@shearline/jobfile'
-import type { AxeResults } from 'axe-core'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter, part } from '../support/by-hand.ts'
+import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, keptIn, Office } from '../support/tablets.ts'
-import { openChapter, part, teachVan } from '../support/van-job.ts'
+import { teachVan } from '../support/van-job.ts'
 
-/** Screenshots go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const job = 'demo-estate'
 const office = new Office()
 let browser: Browser
 let context: BrowserContext
 let page: Page
 
-/** The screen as it stands, at three sizes in both themes. */
-async function picture(name: string, at: string): Promise<void> {
-  if (shots === undefined) return
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await page
-        .locator(at)
-        .first()
-        .evaluate((element) => element.scrollIntoView({ block: 'start' }))
-      await page.waitForTimeout(200)
-      await page.screenshot({ path: join(shots, `teaching-${name}-${width}-${colorScheme}.png`) })
-    }
-  }
-  await page.setViewportSize({ width: 390, height: 844 })
-  await page.emulateMedia({ colorScheme: 'light' })
-}
-
-/** WCAG 2.2 AA as axe checks it, targets of 48 px, no scrolling sideways. */
-async function usable(what: string): Promise<void> {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme })
-    await page.evaluate(axe)
-    const results = await page.evaluate(
-      async () =>
-        (await (window as unknown as { axe: { run(options: unknown): Promise<AxeResults> } }).axe.run({
-          runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-        })) as AxeResults,
-    )
-    expect(
-      results.violations.map(({ id, nodes }) => `${what}, ${colorScheme}: ${id} ${nodes[0]?.html}`),
-    ).toEqual([])
-  }
-  const small = await page.evaluate(() =>
-    [...document.querySelectorAll('button, input:not(.sr), summary')]
-      .map((element) => ({
-        words: (element.textContent || element.getAttribute('aria-label')) ?? '',
-        box: (element.closest('label') ?? element).getBoundingClientRect(),
-      }))
-      .filter(({ box }) => box.height > 0 && box.height < 47.5)
-      .map(({ words, box }) => `${words} ${box.height}`),
-  )
-  expect(small, what).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth), what).toBeLessThanOrEqual(390)
-}
-
 /** The job as this device folds what it holds; it needs no server for that. */
+const picture = (name: string, at: string) =>
+  lookAt(page, `teaching-${name}`, { at: page.locator(at).first() })
+const usable = async (what: string) =>
+  expect(await faultsOfAccess(page, 'html', { themes: ['light', 'dark'] }), what).toEqual([])
+
 const state = async (): Promise<JobState> => {
   const { facts } = await keptIn(page)
   return foldJob(job, facts)

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { compareFacts, factHash, foldJob } from '@shearline/jobfile'
 import type { BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter } from '../support/by-hand.ts'
 import { cannotRun, keptIn, Office, openTablet } from '../support/tablets.ts'
 
 const job = 'demo-estate'
@@ -23,11 +24,6 @@ async function openJob(name: string, by: string): Promise<Page> {
   await page.goto(`${office.url}#/job/${job}`)
   await page.locator('#chapter-call').waitFor()
   return page
-}
-
-async function openChapter(page: Page, name: string): Promise<void> {
-  const button = page.locator(`#chapter-${name} h2 button`)
-  if ((await button.getAttribute('aria-expanded')) === 'false') await button.click()
 }
 
 /** Records the price of the job as one of several people would. */

@@ -3,34 +3,17 @@ import { join } from 'node:path'
 import type { JobState } from '@shearline/jobfile'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { openChapter } from '../support/by-hand.ts'
+import { lookAt } from '../support/looked-at.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures, shearline } from '../support/shearline.ts'
-import { importAs, openChapter, proveVan, scanVan, sealVan, settleVan, teachVan } from '../support/van-job.ts'
-
-/** Screenshots of every screen at three sizes go here when asked for, to be looked at. */
-const shots = process.env.SHEARLINE_SHOTS
+import { importAs, proveVan, scanVan, sealVan, settleVan, teachVan } from '../support/van-job.ts'
 
 const served = new Served()
 let browser: Browser
 let page: Page
 
-async function picture(name: string): Promise<void> {
-  if (shots === undefined) return
-  for (const [width, height] of [
-    [390, 844],
-    [820, 1180],
-    [1440, 900],
-  ] as const) {
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.setViewportSize({ width, height })
-      await page.emulateMedia({ colorScheme })
-      await page.waitForTimeout(300)
-      await page.screenshot({ path: join(shots, `${name}-${width}-${colorScheme}.png`) })
-    }
-  }
-  await page.setViewportSize({ width: 820, height: 1180 })
-  await page.emulateMedia({ colorScheme: 'light' })
-}
+const picture = (name: string) => lookAt(page, name)
 
 const standing = async () => {
   const response = await page.request.get(`${served.url}api/jobs/demo-van`)

@@ -2,8 +2,9 @@
 import { writeFileSync } from 'node:fs'
 import type { JobState } from '@shearline/jobfile'
 import { recordingAfter } from '@shearline/jobfile/demo'
-import type { Locator, Page } from 'playwright-core'
+import type { Page } from 'playwright-core'
 import { expect } from 'vitest'
+import { chooseRecording, openChapter, part, sayWho } from './by-hand.ts'
 
 /** The page, and how the job stands in the store the test looks at. */
 export interface VanJob {
@@ -13,34 +14,13 @@ export interface VanJob {
   readonly picture?: (name: string) => Promise<void>
 }
 
-/** The part of the job page that answers a need; the next step leads to the same place. */
-export function part(page: Page, need: string): Locator {
-  return page.locator(`[data-need~="${need}"]`).first()
-}
-
-/** Unfolds a chapter. */
-export async function openChapter(page: Page, name: string): Promise<void> {
-  const button = page.locator(`#chapter-${name} h2 button`)
-  if ((await button.getAttribute('aria-expanded')) === 'false') await button.click()
-}
-
-/** The first fact on a device asks for the name that stands beside it; later ones do not. */
-async function sayWho(page: Page): Promise<void> {
-  const dialog = page.getByRole('dialog', { name: 'Who is working?' })
-  await dialog.waitFor()
-  await dialog.getByRole('textbox').fill('technician')
-  await dialog.getByRole('button').first().click()
-  await dialog.waitFor({ state: 'detached' })
-}
-
 /** Imports a recording through the file picker of a chapter, says which scan it is, and returns what was found. */
 export async function importAs(
   { page, picture }: Pick<VanJob, 'page' | 'picture'>,
   file: string,
   which: string,
 ): Promise<string> {
-  await page.locator('#chapter-faults input[type=file]').setInputFiles(file)
-  const dialog = page.getByRole('dialog', { name: /^Recording/ })
+  const dialog = await chooseRecording(page, file)
   await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
   const found = (await dialog.textContent()) ?? ''
   await picture?.('import')
