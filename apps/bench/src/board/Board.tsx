@@ -41,6 +41,9 @@ export function Board() {
           <a className={css.way} href={addressOf({ page: 'keeping' })}>
             {t('keeping.link')}
           </a>
+          <a className={css.way} href={addressOf({ page: 'practice', exercise: null })}>
+            {t('practice.link')}
+          </a>
           <a className={css.newJob} href={addressOf({ page: 'new' })}>
             {t('board.new')}
           </a>

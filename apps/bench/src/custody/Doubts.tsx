@@ -1,8 +1,9 @@
-import type { Fact } from '@shearline/jobfile'
+import { type Fact, registerJob } from '@shearline/jobfile'
 import { useEffect, useState } from 'react'
 import { ownDevice } from '../device/self.ts'
 import formCss from '../form/form.module.css'
 import { useDesk } from '../job/desk.ts'
+import { onChange } from '../sync/changes.ts'
 import { t, type WordKey } from '../words/index.ts'
 import css from './custody.module.css'
 import { noDoubts, type RegisterDoubts, registerDoubts } from './doubts.ts'
@@ -21,22 +22,31 @@ const restBefore = 600
 export function Doubts() {
   const { job, facts, state } = useDesk()
   const [doubts, setDoubts] = useState<RegisterDoubts>(noDoubts)
-  // biome-ignore lint/correctness/useExhaustiveDependencies: new facts may be of a device that is not trusted
   useEffect(() => {
     let live = true
-    const timer = setTimeout(() => {
-      ownDevice()
-        .then((self) => registerDoubts(job, self.device))
-        .then(
-          (found) => live && setDoubts(found),
-          () => undefined,
-        )
-    }, restBefore)
+    let timer: ReturnType<typeof setTimeout> | undefined
+    const ask = () => {
+      clearTimeout(timer)
+      timer = setTimeout(() => {
+        ownDevice()
+          .then((self) => registerDoubts(job, self.device))
+          .then(
+            (found) => live && setDoubts(found),
+            () => undefined,
+          )
+      }, restBefore)
+    }
+    ask()
+    // New facts may be of a device that is not trusted, and the register may have taken the trust from one.
+    const stop = onChange((change) => {
+      if (change.what === 'job' && (change.job === job || change.job === registerJob)) ask()
+    })
     return () => {
       live = false
       clearTimeout(timer)
+      stop()
     }
-  }, [job, facts.length])
+  }, [job])
   const lines = [
     ...(doubts.ownRevoked === null ? [] : [t('doubts.own-revoked', { because: doubts.ownRevoked })]),
     ...about('doubts.device-revoked', doubts.revoked),

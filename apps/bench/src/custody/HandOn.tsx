@@ -1,9 +1,9 @@
-import { makeRecord, writeBundle } from '@shearline/jobfile'
+import { makeRecord, registerJob, writeBundle } from '@shearline/jobfile'
 import { memo, useState } from 'react'
 import { renderSVG } from 'uqr'
 import { ownDevice, signer } from '../device/self.ts'
 import formCss from '../form/form.module.css'
-import { useDesk } from '../job/desk.ts'
+import { useDesk, useUnsentFacts } from '../job/desk.ts'
 import { Part } from '../job/Part.tsx'
 import { saveAsFile } from '../policy/save-file.ts'
 import { database } from '../sync/database.ts'
@@ -11,16 +11,16 @@ import { keptFacts } from '../sync/read.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import css from './custody.module.css'
-
-const loopback = new Set(['localhost', '127.0.0.1', '[::1]'])
+import { onlyHere } from './only-here.ts'
 
 /** Hands the job to a colleague: its address as a QR code for a bench on the same server, and all of it as a file. */
 export function HandOn() {
-  const { job, unsent } = useDesk()
+  const { job, state } = useDesk()
+  const unsent = useUnsentFacts()
   const [busy, setBusy] = useState(false)
   const [problem, setProblem] = useState('')
   const address = location.href
-  const alone = loopback.has(location.hostname)
+  const alone = onlyHere(location.hostname)
   const save = async () => {
     setBusy(true)
     try {
@@ -47,6 +47,7 @@ export function HandOn() {
       )}
       <p>{unsent.size > 0 ? t('hand.unsent', { count: unsent.size }) : t('hand.all-sent')}</p>
       <p>{t('hand.bundle.how')}</p>
+      {state.seal === null && <p>{t('hand.bundle.unsealed')}</p>}
       {problem !== '' && (
         <p className={formCss.problem} role="alert">
           {problem}
@@ -71,6 +72,8 @@ const AddressPicture = memo(function AddressPicture({ address }: { readonly addr
 async function bundleHere(job: string): Promise<Blob> {
   const self = await ownDevice()
   const { facts, devices } = await keptFacts(job)
+  // With it the file itself says which devices the firm trusts, and which no more.
+  const register = await keptFacts(registerJob)
   const db = await database()
   const bytesOf = ({ sha256, blob }: { readonly sha256: string; readonly blob: Blob }) => ({
     sha256,
@@ -83,7 +86,7 @@ async function bundleHere(job: string): Promise<Blob> {
   const documents = await Promise.all(sealed.map(({ sha256 }) => db.get('blobs', sha256)))
   const pieces: BlobPart[] = []
   const bundle = writeBundle({
-    record: makeRecord(job, facts, devices),
+    record: makeRecord(job, facts, devices, register.facts),
     blobs: kept.map(bytesOf),
     documents: documents.flatMap((one) => (one === undefined ? [] : [bytesOf(one)])),
     packer: { device: self.device, name: self.name, publicKey: self.publicKey },

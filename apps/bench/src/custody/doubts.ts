@@ -29,13 +29,13 @@ export async function registerDoubts(job: string, own: string | null): Promise<R
   const check = await verifyFacts(facts, [...devices, ...register.devices], verifier, {
     register: register.facts,
   })
-  // A finding names its fact by its place in the record.
+  // A finding names its fact by its place among those given, which are not in the order of the fold.
   const named = (code: string) =>
     check.findings
       .filter((finding) => finding.code === code)
       .flatMap((finding) => {
         const place = /\d+/.exec('part' in finding.where ? String(finding.where.part) : '')
-        const fact = place === null ? undefined : check.facts[Number(place[0]) - 1]
+        const fact = place === null ? undefined : facts[Number(place[0]) - 1]
         return fact === undefined ? [] : [fact]
       })
   return { revoked: named('device-revoked'), notWitnessed: named('not-witnessed'), ownRevoked }

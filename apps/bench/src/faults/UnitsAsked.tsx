@@ -13,7 +13,7 @@ export function UnitsAsked() {
       {pairs.map(({ params: { unit = '', other = '' } }) => (
         <div key={`${unit}\n${other}`}>
           <p>{t('units.ask', { unit, other })}</p>
-          <div className={css.doors}>
+          <div className={css.answers}>
             {([true, false] as const).map((same) => (
               <RecordForm
                 key={String(same)}

@@ -1,6 +1,6 @@
 import { useState } from 'react'
 import formCss from '../form/form.module.css'
-import { useDesk } from '../job/desk.ts'
+import { useDesk, useUnsentFacts } from '../job/desk.ts'
 import css from '../job/job.module.css'
 import { Part } from '../job/Part.tsx'
 import { refresh } from '../sync/live.ts'
@@ -18,7 +18,8 @@ const sealing = new Set(['not-sealed', 'changed-since-seal'])
 
 /** Seals the document over everything on record, and opens it. What is still open is said first. */
 export function SealPart() {
-  const { state, job, signedBy, zone, unsent } = useDesk()
+  const { state, job, signedBy, zone } = useDesk()
+  const unsent = useUnsentFacts()
   const [busy, setBusy] = useState(false)
   const [problem, setProblem] = useState('')
   const [anyway, setAnyway] = useState(false)

@@ -1,5 +1,6 @@
 import type { PolicyPackResult } from '@shearline/jobfile'
 import { useId, useState } from 'react'
+import captureCss from '../capture/capture.module.css'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
@@ -29,21 +30,23 @@ export function ReadPack({ onRead }: { readonly onRead: (value: unknown) => Prom
   return (
     <section className={formCss.form}>
       <div className={formCss.field}>
-        <label className={formCss.label} htmlFor={id}>
-          {t('rules.read-file')}
-        </label>
-        <input
-          id={id}
-          className={formCss.input}
-          type="file"
-          accept="application/json,.json"
-          aria-describedby={`${id}-hint`}
-          onChange={(event) => {
-            const file = event.target.files?.[0]
-            event.target.value = ''
-            if (file !== undefined) void read(file)
-          }}
-        />
+        <div className={formCss.foot}>
+          <input
+            id={id}
+            className="sr"
+            type="file"
+            accept="application/json,.json"
+            aria-describedby={`${id}-hint`}
+            onChange={(event) => {
+              const file = event.target.files?.[0]
+              event.target.value = ''
+              if (file !== undefined) void read(file)
+            }}
+          />
+          <label className={captureCss.pick} htmlFor={id}>
+            {t('rules.read-file')}
+          </label>
+        </div>
         <p className={formCss.hint} id={`${id}-hint`}>
           {t('rules.read-file.hint')}
         </p>

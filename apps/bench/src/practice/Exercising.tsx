@@ -71,7 +71,6 @@ function deskOf(run: PracticeRun, onChange: () => void): Desk {
     job: practiceJob,
     state: run.state,
     facts: run.facts,
-    unsent: new Set(),
     by: t('practice.by'),
     zone: ownZone(),
     record: async (drafts) => {
@@ -87,6 +86,5 @@ function deskOf(run: PracticeRun, onChange: () => void): Desk {
     },
     signedBy: async () => t('practice.by'),
     goTo: () => undefined,
-    chosen: null,
   }
 }

@@ -8,9 +8,10 @@ import {
 import { useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import { useDesk } from '../job/desk.ts'
+import { packNamed, usePacks } from '../policy/usePacks.ts'
 import { number } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
-import { regionOfZone, regions } from './region.ts'
+import { regionOfJob, regions } from './region.ts'
 import css from './remote.module.css'
 import { megahertz } from './say-remote.ts'
 
@@ -22,8 +23,11 @@ export function Bands({
   readonly original: RemoteMeasurement
   readonly fresh: RemoteMeasurement
 }) {
-  const { zone } = useDesk()
-  const [region, setRegion] = useState<RadioRegion | null>(regionOfZone(zone))
+  const { state, zone } = useDesk()
+  const { packs } = usePacks()
+  // Undefined until somebody chooses here: the firm's own packs are read only after the first drawing.
+  const [chosen, setChosen] = useState<RadioRegion | null>()
+  const region = chosen === undefined ? regionOfJob(packNamed(packs, state.policy?.pack), zone) : chosen
   const carriers = [original.sender?.carrierHz ?? null, fresh.sender?.carrierHz ?? null].filter(
     (carrier) => carrier !== null,
   )
@@ -40,7 +44,7 @@ export function Bands({
       <Choice
         label={t('remote.region')}
         value={region}
-        onChange={setRegion}
+        onChange={setChosen}
         options={regions.map((one) => [one, t(`remote.region.${one}`)] as const)}
         optional
       />

@@ -1,5 +1,6 @@
 import { backupProven, secretSealed, type VaultRecipient } from '@shearline/jobfile'
 import { type ChangeEvent, type FormEvent, useEffect, useId, useState } from 'react'
+import captureCss from '../capture/capture.module.css'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { useDesk } from '../job/desk.ts'
@@ -95,7 +96,7 @@ function Pick({
   return (
     <div className={css.pick}>
       <input id={id} className="sr" type="file" onChange={pick} aria-label={label} />
-      <label htmlFor={id} className={formCss.plain}>
+      <label htmlFor={id} className={captureCss.pick}>
         {label}
       </label>
       <span className={formCss.hint} role="status">

@@ -3,7 +3,7 @@ import { CodeFinder } from '../capture/CodeFinder.tsx'
 import { Dialog } from '../form/Dialog.tsx'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
-import { vinInCode } from './found-vin.ts'
+import { type PicturedVin, vinInCode } from './found-vin.ts'
 import { ReadLetters } from './ReadLetters.tsx'
 import { VinStanding } from './VinStanding.tsx'
 import css from './vin.module.css'
@@ -15,7 +15,7 @@ export default function ScanVin({
   onTake,
   onClose,
 }: {
-  readonly onTake: (vin: string) => void
+  readonly onTake: (found: PicturedVin) => void
   readonly onClose: () => void
 }) {
   const [found, setFound] = useState<{ readonly vin: string; readonly format: Format } | null>(null)
@@ -33,10 +33,10 @@ export default function ScanVin({
           vin={found.vin}
           format={found.format}
           onChange={(vin) => setFound({ ...found, vin })}
-          onTake={() => onTake(found.vin)}
+          onTake={() => onTake({ vin: found.vin, picture: 'code' })}
         />
       ) : picture !== null ? (
-        <ReadLetters picture={picture} onTake={onTake} />
+        <ReadLetters picture={picture} onTake={(vin) => onTake({ vin, picture: 'letters' })} />
       ) : (
         <>
           <p>{t('vin.scan.how')}</p>

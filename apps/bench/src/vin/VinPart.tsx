@@ -10,6 +10,7 @@ import { Part, RecordForm, useFresh } from '../job/Part.tsx'
 import { RecordLine } from '../job/RecordLine.tsx'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
+import type { PicturedVin } from './found-vin.ts'
 import { MarkedVin } from './MarkedVin.tsx'
 import { VinStanding } from './VinStanding.tsx'
 import css from './vin.module.css'
@@ -41,9 +42,15 @@ export function VinPart() {
         vins.length > 0 && (
           <>
             <dl className={css.vins}>
-              {grouped(vins).map(({ source, vin: text, count }) => (
-                <div key={`${source} ${text}`}>
-                  <dt>{t('vin.from', { source: say(`vin-source.${source}`), count })}</dt>
+              {grouped(vins).map(({ source, picture, vin: text, count }) => (
+                <div key={`${source} ${picture} ${text}`}>
+                  <dt>
+                    {t('vin.from', {
+                      source: say(`vin-source.${source}`),
+                      picture: picture ?? 'none',
+                      count,
+                    })}
+                  </dt>
                   <dd className="mono">
                     <MarkedVin vin={text} positions={agreement.positions} />
                   </dd>
@@ -61,12 +68,12 @@ export function VinPart() {
   )
 }
 
-/** The same reading from the same source once, with how often it was read. */
+/** The same reading from the same source in the same way once, with how often it was read. */
 function grouped(vins: JobState['vins']) {
-  const groups = new Map<string, { source: VinOnRecord['source']; vin: string; count: number }>()
-  for (const { source, vin } of vins) {
-    const key = `${source} ${vin}`
-    groups.set(key, { source, vin, count: (groups.get(key)?.count ?? 0) + 1 })
+  const groups = new Map<string, Pick<VinOnRecord, 'source' | 'picture' | 'vin'> & { count: number }>()
+  for (const { source, picture, vin } of vins) {
+    const key = `${source} ${picture} ${vin}`
+    groups.set(key, { source, picture, vin, count: (groups.get(key)?.count ?? 0) + 1 })
   }
   return [...groups.values()]
 }
@@ -88,6 +95,7 @@ function Readings() {
 function VinForm({ onDone }: { readonly onDone: () => void }) {
   const [source, setSource] = useState<(typeof sources)[number] | null>(null)
   const [text, setText] = useState('')
+  const [taken, setTaken] = useState<PicturedVin | null>(null)
   const long = tidyVin(text).length
   const [scanning, setScanning] = useState(false)
   return (
@@ -95,7 +103,13 @@ function VinForm({ onDone }: { readonly onDone: () => void }) {
       <RecordForm
         submit={t('record')}
         onDone={onDone}
-        drafts={() => (source === null ? null : [{ kind: 'vin-read', body: { source, vin: tidyVin(text) } }])}
+        drafts={() => {
+          if (source === null) return null
+          const vin = tidyVin(text)
+          // What a person changed afterwards is their own reading, no longer the picture's.
+          const picture = taken !== null && tidyVin(taken.vin) === vin ? { picture: taken.picture } : {}
+          return [{ kind: 'vin-read', body: { source, vin, ...picture } }]
+        }}
       >
         <Choice
           label={t('vin.source')}
@@ -121,8 +135,9 @@ function VinForm({ onDone }: { readonly onDone: () => void }) {
       {scanning && (
         <Suspense fallback={null}>
           <ScanVin
-            onTake={(vin) => {
-              setText(vin)
+            onTake={(found) => {
+              setText(found.vin)
+              setTaken(found)
               setScanning(false)
             }}
             onClose={() => setScanning(false)}

@@ -17,6 +17,12 @@ export function vinInCode(text: string): string | null {
   return runs.find(isWellFormedVin) ?? null
 }
 
+/** A VIN taken from a picture, and what in it was read. */
+export interface PicturedVin {
+  readonly vin: string
+  readonly picture: 'letters' | 'code'
+}
+
 /** One sign as the letter reader saw it. */
 export interface SeenSign {
   readonly sign: string

@@ -1,12 +1,17 @@
 /** @module Numbers with their units, as the language writes them. */
-import { region } from './index.ts'
+import { directionOf } from '@shearline/jobfile'
+import { language, region } from './index.ts'
 
 /** Making a format is slow, using one is not. */
 const made = new Map<string, Intl.NumberFormat>()
 
-/** A voltage with one decimal, or two when it was read with two: `13.6 V`, `12.45 V`. */
+/**
+ * A voltage with one decimal, or two when it was read with two: `13.6 V`, `12.45 V`. Where people read from the right
+ * it is set apart, so that it stands as on the meter.
+ */
 export function volts(value: number): string {
-  return `${number(value, 2, 1)}\u00a0V`
+  const reading = `${number(value, 2, 1)}\u00a0V`
+  return directionOf(language()) === 'rtl' ? `\u2066${reading}\u2069` : reading
 }
 
 /** A number with up to `most` decimals, and at least `least`. */

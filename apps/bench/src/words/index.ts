@@ -22,7 +22,7 @@ export function language(): Language {
 /** Speaks a language from now on; its words must be the whole catalogue. */
 export function activate(language: Language, words: BenchWords): void {
   i18n.load(language, words)
-  i18n.activate(language)
+  i18n.activate(language, [`${language}-u-nu-latn`])
 }
 
 /**

@@ -6,8 +6,9 @@ import { YEAR_CODES } from './model-year.ts'
 import type { VinChange, VinRepair } from './types.ts'
 
 /**
- * Characters taken for one another on stamped plates, worn glass and in handwriting, the likelier mistake first.
- * Common practice, no source; the order is ours.
+ * Characters taken for one another on stamped plates, worn glass, in handwriting and by letter readers, the likelier
+ * mistake first. A zero with a dot or a stroke in it is read as 8, G or 6; as the forbidden Q it is in
+ * `FORBIDDEN_LOOK_ALIKES`. Common practice, no source; the order is ours.
  */
 const LOOK_ALIKES: readonly (readonly [one: string, other: string, rank: number])[] = [
   ['0', 'D', 1],
@@ -33,6 +34,7 @@ const LOOK_ALIKES: readonly (readonly [one: string, other: string, rank: number]
   ['V', 'W', 3],
   ['0', '6', 4],
   ['0', '8', 4],
+  ['0', 'G', 4],
   ['3', '5', 4],
   ['7', 'Z', 4],
   ['2', '7', 4],

@@ -299,6 +299,11 @@ describe('repairs', () => {
         expect(proposeRepairs(swapped).map((repair) => repair.vin)).toContain(vin)
       }),
     )
+    // The worked example, its zero stamped with a dot or a stroke, as letter readers take it.
+    for (const seen of ['D', 'G', '8', '6', 'Q', 'O'])
+      expect(proposeRepairs(WORKED.replace('0', seen)).map((repair) => repair.vin)).toContain(WORKED)
+    // And the other way: a G read as a zero.
+    expect(proposeRepairs(WORKED.replace('G', '0')).map((repair) => repair.vin)).toContain(WORKED)
     // 5GZCZ43D13S812715 is the right one of the pair that an encyclopaedia prints as both passing.
     expect(proposeRepairs('SGZCZ43D13S812715').map((repair) => repair.vin)).toContain('5GZCZ43D13S812715')
   })

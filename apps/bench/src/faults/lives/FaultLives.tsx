@@ -7,6 +7,7 @@ import { recorded } from '../../power/recorded.ts'
 import { say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { clock, day } from '../../words/instants.ts'
+import { ColumnHeads } from './ColumnHeads.tsx'
 import { type Column, hasChanged, momentColumns, scanColumns, stateIn } from './columns.ts'
 import { FaultDetail } from './FaultDetail.tsx'
 import { LifeTable } from './LifeTable.tsx'
@@ -95,14 +96,7 @@ export function FaultLives() {
               className={css.picture}
               style={{ minWidth: `calc(7.25rem + ${columns.length * columnWidth}px)` }}
             >
-              <p className={css.heads} aria-hidden="true">
-                <span />
-                {columns.map((column) => (
-                  <span key={column.key} className={css.head} style={{ width: columnWidth }}>
-                    {head(column)}
-                  </span>
-                ))}
-              </p>
+              <ColumnHeads columns={columns} keptAt={keptAt} zone={zone} />
               {[...new Set(shown.map((line) => line.unit))].map((name) => (
                 <UnitStrands
                   key={name}

@@ -10,7 +10,8 @@ export const factWords: SameCodes<typeof english> = {
   'fact.authority-seen': '{role}: {document}، {issuer}، تنتهي بـ {last}؛ أصل: {original}؛ مطابقة: {matched}',
   'fact.authority-decided': '{decision}: {reason}',
   'fact.consent-given': '{what}. وافق {signer}',
-  'fact.vin-read': 'VIN {vin}، {source}',
+  'fact.vin-read':
+    'VIN {vin}، {source}{picture, select, letters {؛ قُرئ من حروف صورة} code {؛ قُرئ من رمز في صورة} other {}}',
   'fact.recording-attached':
     'التسجيل {name}: {format}، {size}، {messages, plural, zero {بلا رسائل} one {رسالة واحدة} two {رسالتان} few {# رسائل} many {# رسالة} other {# رسالة}}',
   'fact.scan-attached':

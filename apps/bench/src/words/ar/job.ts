@@ -15,7 +15,7 @@ export const jobWords: SameCodes<typeof english> = {
   'cylinder.turned': 'الدبابيس السبعة على الخط: الأسطوانة تدور.',
   'cylinder.glance': '{count} من {of} دبابيس على الخط',
   'standing.in-line': 'على الخط',
-  'standing.low': 'دون الخط، {done} من {of}',
+  'standing.low': 'أدنى، {done} من {of}',
   'standing.high': 'تعارض',
 
   'next.title': 'الخطوة التالية',
@@ -140,7 +140,7 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.again': 'قراءته من مصدر آخر',
   'vin.source': 'قُرئ من',
   'vin.from':
-    '{source}{count, plural, zero {} one {} two {، مرتين} few {، # مرات} many {، # مرة} other {، # مرة}}',
+    '{source}{picture, select, letters { (حروف صورة)} code { (رمز في صورة)} other {}}{count, plural, zero {} one {} two {، مرتين} few {، # مرات} many {، # مرة} other {، # مرة}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 خانة؛ لا تُستعمل الحروف I وO وQ أبدًا.',
   'vin.length': '{count} من 17 خانة',

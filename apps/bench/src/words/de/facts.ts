@@ -11,7 +11,8 @@ export const factWords: SameCodes<typeof english> = {
     '{role}: {document}, {issuer}, endet auf {last}; Original: {original}; stimmt überein: {matched}',
   'fact.authority-decided': '{decision}: {reason}',
   'fact.consent-given': '{what}. Zugestimmt hat {signer}',
-  'fact.vin-read': 'VIN {vin}, {source}',
+  'fact.vin-read':
+    'VIN {vin}, {source}{picture, select, letters {; aus den Buchstaben eines Bildes gelesen} code {; aus einem Code im Bild gelesen} other {}}',
   'fact.recording-attached':
     'Aufzeichnung {name}: {format}, {size}, {messages, plural, one {# Nachricht} other {# Nachrichten}}',
   'fact.scan-attached':

@@ -133,7 +133,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.title': 'Fahrgestellnummer (VIN)',
   'vin.again': 'Aus einer weiteren Quelle ablesen',
   'vin.source': 'Abgelesen von',
-  'vin.from': '{source}{count, plural, one {} other {, #-mal}}',
+  'vin.from':
+    '{source}{picture, select, letters { (Buchstaben eines Bildes)} code { (Code in einem Bild)} other {}}{count, plural, one {} other {, #-mal}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 Zeichen; die Buchstaben I, O und Q kommen nie vor.',
   'vin.length': '{count} von 17 Zeichen',

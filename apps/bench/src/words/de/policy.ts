@@ -132,6 +132,8 @@ export const policyWords: SameCodes<typeof english> = {
   'hand.bundle': 'Ganzen Auftrag als Datei speichern',
   'hand.bundle.how':
     'Ohne Netz: Die Datei enthält jeden Eintrag und jede Datei des Auftrags, die auf diesem Gerät ist. Jede Person kann sie mit „shearline verify“ nachweisen, auch Jahre später; sie ist zum Lesen, weiter geht die Arbeit über die Adresse oben.',
+  'hand.bundle.unsealed':
+    'Der Auftrag ist noch nicht versiegelt: Jeder Eintrag in der Datei ist signiert, aber nichts darin zeigt, dass keiner fehlt. Erst das Dokument versiegeln, dann ist das Ganze nachweisbar.',
 
   'handed.title': 'Übergeben',
   'handed.to': 'An wen',

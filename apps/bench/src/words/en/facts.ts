@@ -8,7 +8,8 @@ export const factWords = {
     '{role}: {document}, {issuer}, ending {last}; original: {original}; matches: {matched}',
   'fact.authority-decided': '{decision}: {reason}',
   'fact.consent-given': '{what}. Agreed by {signer}',
-  'fact.vin-read': 'VIN {vin}, {source}',
+  'fact.vin-read':
+    'VIN {vin}, {source}{picture, select, letters {; read from the letters of a picture} code {; read from a code in a picture} other {}}',
   'fact.recording-attached':
     'Recording {name}: {format}, {size}, {messages, plural, one {# message} other {# messages}}',
   'fact.scan-attached':

@@ -129,7 +129,8 @@ export const jobWords = {
   'vin.title': 'Vehicle identification number (VIN)',
   'vin.again': 'Read it from another source',
   'vin.source': 'Read from',
-  'vin.from': '{source}{count, plural, one {} other {, # times}}',
+  'vin.from':
+    '{source}{picture, select, letters { (letters of a picture)} code { (a code in a picture)} other {}}{count, plural, one {} other {, # times}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 characters; the letters I, O and Q are never used.',
   'vin.length': '{count} of 17 characters',

@@ -131,4 +131,6 @@ export const policyWords = {
   'hand.bundle': 'Save the whole job as a file',
   'hand.bundle.how':
     'Without a network: the file holds every fact and every file of the job that is on this device. Anyone can prove it with "shearline verify", years later too; it is for reading, the work goes on by the address above.',
+  'hand.bundle.unsealed':
+    'The job is not sealed yet: every fact in the file is signed, but nothing in it shows that none is missing. Seal the document first to prove the whole.',
 } as const

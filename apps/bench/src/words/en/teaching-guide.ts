@@ -104,7 +104,7 @@ export const teachingGuideWords = {
   'retest.not': 'does not',
   'retest.starts-named': 'Key {key} starts the car',
   'retest.not-named': 'Key {key} does not start the car',
-  'least.title': '{count, plural, one {This test proves} other {These # tests prove}} the job; done {done}',
+  'least.title': '{count, plural, one {This test proves} other {These # tests prove}} the job; {done} done',
   'least.why': 'The fewest tests that cover all the work can have disturbed. Lay them into the grid.',
   'least.open': 'still to do',
   'tally.title': 'Keys and entries',

@@ -11,7 +11,8 @@ export const factWords: SameCodes<typeof english> = {
     '{role}: {document}, {issuer}, termina en {last}; original: {original}; coincide: {matched}',
   'fact.authority-decided': '{decision}: {reason}',
   'fact.consent-given': '{what}. Conforme: {signer}',
-  'fact.vin-read': 'VIN {vin}, {source}',
+  'fact.vin-read':
+    'VIN {vin}, {source}{picture, select, letters {; leído de las letras de una imagen} code {; leído de un código en una imagen} other {}}',
   'fact.recording-attached':
     'Grabación {name}: {format}, {size}, {messages, plural, one {# mensaje} other {# mensajes}}',
   'fact.scan-attached':

@@ -133,7 +133,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.title': 'Número de bastidor (VIN)',
   'vin.again': 'Leerlo en otro lugar',
   'vin.source': 'Leído en',
-  'vin.from': '{source}{count, plural, one {} other {, # veces}}',
+  'vin.from':
+    '{source}{picture, select, letters { (letras de una imagen)} code { (un código en una imagen)} other {}}{count, plural, one {} other {, # veces}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 caracteres; las letras I, O y Q no se usan nunca.',
   'vin.length': '{count} de 17 caracteres',

@@ -141,4 +141,6 @@ export const policyWords: SameCodes<typeof english> = {
   'hand.bundle': 'Guardar el trabajo entero como archivo',
   'hand.bundle.how':
     'Sin red: el archivo contiene todas las anotaciones y todos los archivos del trabajo que hay en este dispositivo. Cualquiera puede probarlo con «shearline verify», también años después; sirve para leer, el trabajo continúa por la dirección de arriba.',
+  'hand.bundle.unsealed':
+    'El trabajo aún no está sellado: cada anotación del archivo está firmada, pero nada en él muestra que no falte ninguna. Selle antes el documento para probar el conjunto.',
 }

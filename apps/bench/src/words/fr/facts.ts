@@ -11,7 +11,8 @@ export const factWords: SameCodes<typeof english> = {
     '{role} : {document}, {issuer}, se termine par {last} ; original : {original} ; concorde : {matched}',
   'fact.authority-decided': '{decision} : {reason}',
   'fact.consent-given': '{what}. Accord donné par {signer}',
-  'fact.vin-read': 'VIN {vin}, {source}',
+  'fact.vin-read':
+    'VIN {vin}, {source}{picture, select, letters { ; lu dans les lettres d’une image} code { ; lu dans un code d’une image} other {}}',
   'fact.recording-attached':
     'Enregistrement {name} : {format}, {size}, {messages, plural, one {# message} other {# messages}}',
   'fact.scan-attached':

@@ -15,7 +15,7 @@ export const jobWords: SameCodes<typeof english> = {
   'cylinder.turned': 'Les sept sont alignées : le cylindre tourne.',
   'cylinder.glance': '{count} goupilles alignées sur {of}',
   'standing.in-line': 'alignée',
-  'standing.low': 'basse, {done} sur {of}',
+  'standing.low': 'basse, {done}/{of}',
   'standing.high': 'contradiction',
 
   'next.title': 'Étape suivante',
@@ -132,7 +132,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.title': 'Numéro de châssis (VIN)',
   'vin.again': 'Le lire à une autre source',
   'vin.source': 'Lu sur',
-  'vin.from': '{source}{count, plural, one {} other {, # fois}}',
+  'vin.from':
+    '{source}{picture, select, letters { (lettres d’une image)} code { (code dans une image)} other {}}{count, plural, one {} other {, # fois}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 caractères ; les lettres I, O et Q ne sont jamais utilisées.',
   'vin.length': '{count} caractères sur 17',

@@ -132,6 +132,8 @@ export const policyWords: SameCodes<typeof english> = {
   'hand.bundle': 'Enregistrer toute l’intervention dans un fichier',
   'hand.bundle.how':
     'Sans réseau : le fichier contient chaque fait et chaque fichier de l’intervention qui est sur cet appareil. Tout le monde peut le prouver avec « shearline verify », même des années plus tard ; il est fait pour être lu, le travail continue par l’adresse ci-dessus.',
+  'hand.bundle.unsealed':
+    'L’intervention n’est pas encore scellée : chaque fait du fichier est signé, mais rien n’y montre qu’il n’en manque aucun. Sceller d’abord le document pour prouver le tout.',
 
   'handed.title': 'Remis',
   'handed.to': 'À qui',

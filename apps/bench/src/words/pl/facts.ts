@@ -11,7 +11,8 @@ export const factWords: SameCodes<typeof english> = {
     '{role}: {document}, {issuer}, końcówka {last}; oryginał: {original}; zgodność: {matched}',
   'fact.authority-decided': '{decision}: {reason}',
   'fact.consent-given': '{what}. Zgoda: {signer}',
-  'fact.vin-read': 'VIN {vin}, {source}',
+  'fact.vin-read':
+    'VIN {vin}, {source}{picture, select, letters {; odczytano z liter na zdjęciu} code {; odczytano z kodu na zdjęciu} other {}}',
   'fact.recording-attached':
     'Nagranie {name}: {format}, {size}, {messages, plural, one {# komunikat} few {# komunikaty} many {# komunikatów} other {# komunikatu}}',
   'fact.scan-attached':

@@ -141,7 +141,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.title': 'Numer identyfikacyjny pojazdu (VIN)',
   'vin.again': 'Odczytać z innego źródła',
   'vin.source': 'Skąd odczytano',
-  'vin.from': '{source}{count, plural, one {} few {, # razy} many {, # razy} other {, # raza}}',
+  'vin.from':
+    '{source}{picture, select, letters { (litery ze zdjęcia)} code { (kod ze zdjęcia)} other {}}{count, plural, one {} few {, # razy} many {, # razy} other {, # raza}}',
   'vin.text': 'VIN',
   'vin.text.hint': '17 znaków; liter I, O i Q nigdy się nie używa.',
   'vin.length': '{count} z 17 znaków',

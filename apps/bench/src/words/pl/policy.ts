@@ -142,4 +142,6 @@ export const policyWords: SameCodes<typeof english> = {
   'hand.bundle': 'Zapisać całe zlecenie jako plik',
   'hand.bundle.how':
     'Bez sieci: plik zawiera każdy zapis i każdy plik zlecenia, który jest na tym urządzeniu. Każdy może go dowieść przez „shearline verify”, także po latach; służy do czytania, praca idzie dalej pod powyższym adresem.',
+  'hand.bundle.unsealed':
+    'Zlecenie nie jest jeszcze opieczętowane: każdy zapis w pliku jest podpisany, ale nic w nim nie pokazuje, że żadnego nie brakuje. Aby dowieść całości, najpierw opieczętować dokument.',
 }
