@@ -94,6 +94,8 @@ export async function scanVan(van: VanJob, recording: string): Promise<void> {
 export async function settleVan({ page, standing }: VanJob): Promise<void> {
   await openChapter(page, 'handover')
   const cautions = part(page, 'caution-not-read').getByRole('button', { name: /^Read: / })
+  // A chapter is drawn a moment after it was unfolded.
+  await cautions.first().waitFor()
   for (let left = await cautions.count(); left > 0; left = await cautions.count()) {
     await cautions.first().click()
     await expect.poll(() => cautions.count(), { timeout: 20_000 }).toBeLessThan(left)

@@ -89,12 +89,13 @@ describe.skipIf(noBrowser !== null)(
         await tablet.kill()
         tablet = await switchOn(profile, bench.url)
         await tablet.page.getByText('Green van, one key added').click()
-        await tablet.page.getByText('Saved, 5 to send').waitFor()
+        // Two facts open a job: the job itself and the rules it works by.
+        await tablet.page.getByText('Saved, 6 to send').waitFor()
         const { facts, unsent, devices, exported } = await keptIn(tablet.page)
-        expect(unsent).toBe(5)
-        expect(facts.map((fact) => fact.seq)).toEqual([1, 2, 3, 4, 5])
+        expect(unsent).toBe(6)
+        expect(facts.map((fact) => fact.seq)).toEqual([1, 2, 3, 4, 5, 6])
         const check = await verifyFacts(facts, devices, new Verifier(crypto.subtle))
-        expect(check).toMatchObject({ signaturesRight: 5, linksRight: 5, findings: [] })
+        expect(check).toMatchObject({ signaturesRight: 6, linksRight: 6, findings: [] })
         expect(foldJob(facts[0]?.job ?? '', facts).tally.saidToExist).toBe(5)
         expect(exported).toBe('InvalidAccessError')
       } finally {
