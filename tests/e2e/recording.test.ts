@@ -96,7 +96,7 @@ async function pullApart(element: Locator): Promise<void> {
   await touches.detach()
 }
 
-/** What this browser holds of recordings: blobs, and facts waiting or sent. */
+/** What this browser holds of recordings: blobs, and facts of the job looked at; other jobs may still be arriving. */
 function held(): Promise<{ readonly blobs: number; readonly facts: number }> {
   return page.evaluate(
     () =>
@@ -112,8 +112,10 @@ function held(): Promise<{ readonly blobs: number; readonly facts: number }> {
             db.close()
             resolve({
               blobs: blobs.result,
-              facts: facts.result.filter((fact: { kind: string }) => fact.kind === 'recording-attached')
-                .length,
+              facts: facts.result.filter(
+                (fact: { job: string; kind: string }) =>
+                  fact.job === 'demo-estate' && fact.kind === 'recording-attached',
+              ).length,
             })
           }
         }

@@ -156,17 +156,22 @@ describe('memory stays bounded', () => {
     expect(findings.map((finding) => [finding.code, finding.where.line])).toContainEqual(['line-too-long', 9])
   })
 
-  it('over a gzip file that unpacks to a thousand times its size', () => {
+  it('over a gzip file that unpacks to a thousand times its size', async () => {
     const bomb = new Uint8Array(gzipSync(Buffer.concat([LOG, Buffer.alloc(60 * MB)])))
     const decoding = decodeCapture({})
     collectGarbage()
-    const before = process.memoryUsage()
+    const before = process.memoryUsage().arrayBuffers
     decoding.push(bomb)
-    // When what is let go is collected is the engine's business.
-    collectGarbage()
-    const after = process.memoryUsage()
+    const grown = () => process.memoryUsage().arrayBuffers - before
+    // When what is let go is collected is the engine's business, and its rooms are given back beside the program: only
+    // what is still held after several collections was kept.
+    for (let collections = 0; collections < 10 && grown() >= 30 * MB; collections++) {
+      await new Promise((resolve) => setTimeout(resolve, 20))
+      collectGarbage()
+    }
+    const kept = grown()
     decoding.end()
-    expect(after.arrayBuffers - before.arrayBuffers).toBeLessThan(30 * MB)
+    expect(kept).toBeLessThan(30 * MB)
   })
 
   it('PROPERTY says the same place of damage inside a packed recording in chunks of any sizes', () => {
