@@ -15,9 +15,10 @@ const packedModule = '\0packed-words'
  * once, so every file must have those of English; throws when one has not.
  *
  * @param {readonly Readonly<Record<string, string>>[]} catalogues of each: language to absolute file name, with `en`
+ * @param {(key: string) => boolean} saidThere false for words that the page never says
  * @param {string} inflating a file that imports `fflate`, so that the page holds the same one once
  */
-export async function packWords(catalogues, inflating) {
+export async function packWords(catalogues, saidThere, inflating) {
   /** @type {Map<string, string>} */
   const stubs = new Map()
   const all = []
@@ -25,18 +26,19 @@ export async function packWords(catalogues, inflating) {
     /** @type {Record<string, string[]>} */
     const words = {}
     const keys = Object.keys(await wordsIn(files.en, 'en'))
+    const said = keys.filter(saidThere)
     for (const [language, file] of Object.entries(files)) {
       const own = await wordsIn(file, language)
       if (Object.keys(own).toSorted().join() !== keys.toSorted().join())
         throw new Error(`${file}: its keys are not those of ${files.en}`)
-      words[language] = keys.map((key) => own[key] ?? '')
+      words[language] = said.map((key) => own[key] ?? '')
       stubs.set(
         file,
         `import { wordsOf } from ${JSON.stringify(packedModule)}
 export const ${language} = /* @__PURE__ */ wordsOf(${kind}, ${JSON.stringify(language)})`,
       )
     }
-    all.push({ keys, words })
+    all.push({ keys: said, words })
   }
   const packed = deflateRawSync(JSON.stringify(all), { level: 9 }).toString('base64')
   const unpacking = `import { inflateSync, strFromU8 } from 'fflate'

@@ -96,7 +96,7 @@ const spoken = [
 
 describe.skipIf(chromiumPath === null)('the verify page in the language of whoever opens it', () => {
   it('is small enough to go with a bundle, with the words of every language inside', () => {
-    expect(statSync(pageFile).size).toBeLessThan(700_000)
+    expect(statSync(pageFile).size).toBeLessThan(650_000)
   })
 
   it.each(spoken)(
