@@ -134,7 +134,10 @@ describe.skipIf(cannotRun !== null)(
       await lookAt(page, 'sign-typed')
       await dialog.getByRole('button', { name: 'sign it with my name' }).click()
       await chapter.getByText(/^Ines Okoro signed by typing the name/).waitFor()
-      expect(await chapter.getByRole('img', { name: /^Signature of/ }).count()).toBe(1)
+      // The picture is read from the device again, so it may come a moment after the words.
+      await expect
+        .poll(() => chapter.getByRole('img', { name: /^Signature of/ }).count(), { timeout: 10_000 })
+        .toBe(1)
       const corrected = await bodies('corrected')
       expect(corrected.map(({ body }) => body)).toContainEqual({
         fact: first?.id,
