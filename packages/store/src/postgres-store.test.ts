@@ -69,7 +69,7 @@ describe.skipIf(absent)(absent ? postgresAbsent : 'a real PostgreSQL', () => {
       )
       await two.writeOwn([note('job-there', 'x')])
       expect(await one.factsOfJob('job-a')).toHaveLength(40)
-      await expect.poll(() => heard, { timeout: 20_000 }).toContain('job-there')
+      await expect.poll(() => heard).toContain('job-there')
       await Promise.all(stores.map((store) => store.close()))
     })
 
@@ -83,7 +83,7 @@ describe.skipIf(absent)(absent ? postgresAbsent : 'a real PostgreSQL', () => {
       await admin.query(`select pg_terminate_backend(pid) from pg_stat_activity
         where datname = current_database() and query like 'listen%'`)
       await two.writeOwn([note('job-meanwhile', 'x')])
-      await expect.poll(() => heard, { timeout: 20_000 }).toContain('job-meanwhile')
+      await expect.poll(() => heard).toContain('job-meanwhile')
       await admin.end()
       await one.close()
       await two.close()

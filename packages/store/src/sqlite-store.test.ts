@@ -191,9 +191,7 @@ describe('two processes on one data directory', () => {
     // Facts of three jobs are checked as one chain here, so only that finding may appear.
     expect(check.findings.filter(({ code }) => code !== 'other-job')).toEqual([])
     expect(check.linksRight).toBe(140)
-    await expect
-      .poll(() => [...heard].sort(), { timeout: 20_000 })
-      .toEqual(['job-here', 'job-left', 'job-right'])
+    await expect.poll(() => [...heard].sort()).toEqual(['job-here', 'job-left', 'job-right'])
     await store.close()
   })
 

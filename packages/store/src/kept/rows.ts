@@ -20,6 +20,11 @@ export async function receivedOfJob(db: Kysely<Tables>, job: string): Promise<Re
   return new Map(rows.flatMap(({ id, received }) => (received === null ? [] : [[id, received] as const])))
 }
 
+/** What is held of one fact, and whose it is. */
+interface HeldOf extends Held {
+  readonly device: string
+}
+
 /** Where a device's chain ends, by its row. */
 export interface Head {
   readonly device: string
@@ -59,13 +64,7 @@ export async function heldAround(
   arriving: readonly Arriving[],
 ): Promise<ReadonlyMap<string, Map<number, Held>>> {
   const devices = heads.map(({ device }) => device)
-  const held = await transaction
-    .selectFrom('facts')
-    .innerJoin('devices', 'devices.device', 'facts.device')
-    .where('devices.device', 'in', devices)
-    .whereRef('facts.seq', '>', 'devices.head_seq')
-    .select(['facts.device', 'facts.seq', 'facts.hash', 'facts.prev'])
-    .execute()
+  const held = await heldBeyond(transaction, heads)
   const ends = new Map(heads.map((head) => [head.device, head]))
   for (const [device, ones] of Map.groupBy(arriving, ({ fact }) => fact.device)) {
     const end = ends.get(device)?.seq ?? 0
@@ -87,6 +86,38 @@ export async function heldAround(
   for (const { device, seq, hash } of heads)
     if (hash !== null) around.get(device)?.set(seq, { seq, hash, prev: null })
   return around
+}
+
+/**
+ * What is held beyond the ends of chains: only a bundle leaves such. The last number of each device is asked for
+ * first, because one look into the index answers that; a database that knows nothing yet of its tables would answer
+ * "all beyond" by reading every fact it holds.
+ */
+async function heldBeyond(transaction: Transaction<Tables>, heads: readonly Head[]): Promise<HeldOf[]> {
+  const ends = new Map(heads.map(({ device, seq }) => [device, seq]))
+  const last = await transaction
+    .selectFrom('devices')
+    .where('device', 'in', [...ends.keys()])
+    .select(({ selectFrom }) => [
+      'device',
+      selectFrom('facts')
+        .whereRef('facts.device', '=', 'devices.device')
+        .select(({ fn }) => fn.max('facts.seq').as('seq'))
+        .as('seq'),
+    ])
+    .execute()
+  const beyond: HeldOf[] = []
+  for (const { device, seq } of last)
+    if ((seq ?? 0) > (ends.get(device) ?? 0))
+      beyond.push(
+        ...(await transaction
+          .selectFrom('facts')
+          .where('device', '=', device)
+          .where('seq', '>', ends.get(device) ?? 0)
+          .select(['device', 'seq', 'hash', 'prev'])
+          .execute()),
+      )
+  return beyond
 }
 
 /** Writes facts in the order in which they came, `received` at this UTC instant. */

@@ -81,9 +81,7 @@ export function bytesCase(on: UnderTest): void {
       const other = await on.place.open()
       await on.store.writeOwn([note('job-here', 'x')])
       await other.writeOwn([note('job-there', 'x')])
-      await expect
-        .poll(() => [...new Set(heard)].sort(), { timeout: 20_000 })
-        .toEqual(['job-here', 'job-there'])
+      await expect.poll(() => [...new Set(heard)].sort()).toEqual(['job-here', 'job-there'])
       end()
       await other.writeOwn([note('job-later', 'x')])
       await new Promise((resolve) => setTimeout(resolve, 500))

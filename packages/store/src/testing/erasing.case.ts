@@ -55,9 +55,7 @@ export function erasingCase(on: UnderTest): void {
       expect(await on.store.erase('job-a', wish)).toEqual(erased)
     })
 
-    test('STO-29 the documents of every seal of a job go, not only the latest', {
-      timeout: 60_000,
-    }, async () => {
+    test('STO-29 the documents of every seal of a job go, not only the latest', async () => {
       await on.store.writeOwn([note('job-a', 'first')])
       const documents = []
       for (const minute of [0, 1]) {

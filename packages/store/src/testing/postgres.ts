@@ -92,7 +92,7 @@ export class PostgresServer {
     try {
       this.stop('immediate')
     } finally {
-      rmSync(this.#folder, { recursive: true, force: true })
+      rmSync(this.#folder, { recursive: true, force: true, maxRetries: 5 })
     }
   }
 
