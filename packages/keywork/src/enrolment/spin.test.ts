@@ -164,5 +164,4 @@ test.skipIf(spinMissing !== null).each([
     expect([...spin.ends].filter((end) => !ours.has(end)).slice(0, 5)).toEqual([])
     expect(ours.size).toBe(spin.ends.size)
   },
-  120_000,
 )

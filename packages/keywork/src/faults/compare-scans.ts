@@ -75,14 +75,13 @@ function asJoined(
   names: FaultComparison['unitNames'],
   told: CompareOptions,
 ): CompareOptions & { readonly events: readonly WorkEvent[] } {
-  const nameOf = new Map(
-    Object.entries(names).flatMap(([name, all]) => all.map((each) => [each, name] as const)),
-  )
+  const nameOf = new Map<string, string>()
+  if (told.events?.some(({ unit }) => unit !== null))
+    for (const [name, all] of Object.entries(names)) for (const each of all) nameOf.set(each, name)
   const events = (told.events ?? []).map((event) => {
-    const address = event.unit === null ? null : addressOf(event.unit)
-    const unit =
-      event.unit === null ? null : (nameOf.get(event.unit) ?? nameOf.get(address ?? '') ?? event.unit)
-    return { ...event, unit }
+    const { unit } = event
+    if (unit === null) return { ...event }
+    return { ...event, unit: nameOf.get(unit) ?? nameOf.get(addressOf(unit) ?? '') ?? unit }
   })
   return { ...told, events, roles: rolesOf(names, told.roles) }
 }

@@ -1,5 +1,6 @@
 /** @module What control units are for, and which unit a lost-communication code names. */
 
+import { remembered } from './remembered.ts'
 import type { UnitRole } from './types.ts'
 
 /**
@@ -35,11 +36,15 @@ const ROLE_WORDS: readonly (readonly [RegExp, UnitRole])[] = [
   [/\bbody\b|\bbcm\b/i, 'body'],
 ]
 
-/** What a unit is for: as told, or by one unmistakable word in its name; null when unsure. */
-export function roleOf(unit: string, told: Readonly<Record<string, UnitRole>> = {}): UnitRole | null {
-  const role = Object.hasOwn(told, unit) ? told[unit] : undefined
-  if (role !== undefined) return role
+/** What one unmistakable word in a name says; null when unsure. */
+const wordedRole: (unit: string) => UnitRole | null = remembered((unit) => {
   const roles = new Set(ROLE_WORDS.filter(([words]) => words.test(unit)).map(([, each]) => each))
   const [only] = roles
   return roles.size === 1 && only !== undefined ? only : null
+})
+
+/** What a unit is for: as told, or by one unmistakable word in its name; null when unsure. */
+export function roleOf(unit: string, told: Readonly<Record<string, UnitRole>> = {}): UnitRole | null {
+  const role = Object.hasOwn(told, unit) ? told[unit] : undefined
+  return role ?? wordedRole(unit)
 }

@@ -1,5 +1,6 @@
 /** @module Which control units of several scans are one and the same: by name, by address, or because a person said so. */
 
+import { remembered } from './remembered.ts'
 import { roleOf } from './roles.ts'
 import type { FaultFinding, Scan, UnitMatch, UnitRole, UnitScan } from './types.ts'
 
@@ -28,20 +29,23 @@ export function joinUnits(scans: readonly Scan[], told: readonly UnitMatch[] = [
   const labels = [...new Set(met.map(({ label }) => label))]
   const groups = new Groups(met)
   for (const { unit, other, same } of told) if (same) groups.join(unit, other)
+  const addresses = addressesOf(met)
   const doubts: [string, string][] = []
   for (const [index, label] of labels.entries())
     for (const other of labels.slice(index + 1)) {
       if (groups.of(label) === groups.of(other)) continue
-      if (sharesAddress(met, label, other)) {
+      if (meets(addresses.get(label) ?? [], addresses.get(other) ?? [])) {
         if (groups.inOneScan(label, other)) doubts.push([label, other])
         else groups.join(label, other)
       } else if (looksAlike(label, other) && !groups.inOneScan(label, other)) doubts.push([label, other])
     }
   const nameOf = new Map(labels.map((label) => [label, groups.of(label)]))
-  const names = new Map<string, readonly string[]>()
+  const names = new Map<string, string[]>()
   for (const { label, addresses } of met) {
     const name = nameOf.get(label) ?? label
-    names.set(name, [...new Set([...(names.get(name) ?? [name]), label, ...addresses])])
+    const known = names.get(name) ?? [name]
+    names.set(name, known)
+    for (const each of [label, ...addresses]) if (!known.includes(each)) known.push(each)
   }
   return {
     scans: renamed(scans, met, nameOf),
@@ -55,7 +59,7 @@ export function joinUnits(scans: readonly Scan[], told: readonly UnitMatch[] = [
  * pairs with a response (7E0 with 7E8, 18DA10F1 with 18DAF110) become the response; of a DoIP pair the sender is kept.
  * Null when the text is no identifier.
  */
-export function addressOf(text: string): string | null {
+export const addressOf: (text: string) => string | null = remembered((text) => {
   const [sender = '', receiver] = text.trim().toUpperCase().split('>')
   const plain = sender.replace(/^0X|^\$/, '').replace(/H$/, '')
   if (receiver !== undefined) return /^[0-9A-F]{4}$/.test(plain) ? plain : null
@@ -63,7 +67,7 @@ export function addressOf(text: string): string | null {
   if (/^7E[0-7]$/.test(plain))
     return `7E${(Number.parseInt(plain.slice(2), 16) + 8).toString(16).toUpperCase()}`
   return /^([0-7][0-9A-F]{2}|[01][0-9A-F]{7}|[0-9A-F]{4})$/.test(plain) ? plain : null
-}
+})
 
 /** What each unit is for: as told by any of its names, else by the words of any, when they agree. */
 export function rolesOf(
@@ -72,49 +76,70 @@ export function rolesOf(
 ): Readonly<Record<string, UnitRole>> {
   const roles: Record<string, UnitRole> = { ...told }
   for (const [name, all] of Object.entries(names)) {
-    const said = all.flatMap((each) => (Object.hasOwn(told, each) ? [told[each]] : []))
-    const worded = new Set(all.flatMap((each) => roleOf(each) ?? []))
-    const [role = worded.size === 1 ? [...worded][0] : undefined] = said
+    const said = all.find((each) => Object.hasOwn(told, each))
+    const role = said === undefined ? onlyRole(all) : told[said]
     if (role !== undefined) roles[name] = role
   }
   return roles
 }
 
+/** The one role that the words of these names say; undefined when none does or they differ. */
+function onlyRole(names: readonly string[]): UnitRole | undefined {
+  let only: UnitRole | undefined
+  for (const name of names) {
+    const role = roleOf(name) ?? only
+    if (only !== undefined && role !== only) return undefined
+    only = role
+  }
+  return only
+}
+
 function labelled(scans: readonly Scan[]): readonly Met[] {
-  const met = scans.flatMap(({ units }, scan) =>
-    units.map((unit) => {
-      // A recording knows a unit by its identifier alone, which then is its address too.
-      const addresses = [...(unit.ids ?? []), unit.unit].flatMap((each) => addressOf(each) ?? [])
-      return { scan, unit, addresses: [...new Set(addresses)] }
-    }),
-  )
-  const places = new Map<string, string[][]>()
+  const met: Omit<Met, 'label'>[] = []
+  for (const [scan, { units }] of scans.entries())
+    for (const unit of units) met.push({ scan, unit, addresses: addressesAt(unit) })
+  const places = placesOf(met)
+  return met.map(({ scan, unit, addresses }) => {
+    const known = places.get(unit.unit) ?? []
+    const place = known.length > 1 ? known.find((one) => meets(one, addresses))?.[0] : undefined
+    return { scan, unit, addresses, label: place === undefined ? unit.unit : `${unit.unit} (${place})` }
+  })
+}
+
+/** A recording knows a unit by its identifier alone, which then is its address too. */
+function addressesAt({ unit, ids = [] }: UnitScan): readonly string[] {
+  const own = addressOf(unit)
+  if (ids.length === 0) return own === null ? [] : [own]
+  return [...new Set([...ids.flatMap((each) => addressOf(each) ?? []), ...(own === null ? [] : [own])])]
+}
+
+/** The addresses that belong together, by the name of the unit that was met at them. */
+function placesOf(met: readonly Omit<Met, 'label'>[]): ReadonlyMap<string, readonly (readonly string[])[]> {
+  const places = new Map<string, (readonly string[])[]>()
   for (const { unit, addresses } of met) {
     if (addresses.length === 0) continue
     const known = places.get(unit.unit) ?? []
-    const [near, apart] = [
-      known.filter((one) => meets(one, addresses)),
-      known.filter((one) => !meets(one, addresses)),
-    ]
+    if (known.some((one) => addresses.every((address) => one.includes(address)))) continue
+    const near = known.filter((one) => meets(one, addresses))
+    const apart = known.filter((one) => !meets(one, addresses))
     places.set(unit.unit, [...apart, [...near.flat(), ...addresses]])
   }
-  return met.map((each) => {
-    const several = (places.get(each.unit.unit)?.length ?? 0) > 1
-    const place = places.get(each.unit.unit)?.find((one) => meets(one, each.addresses))?.[0]
-    return {
-      ...each,
-      label: several && place !== undefined ? `${each.unit.unit} (${place})` : each.unit.unit,
-    }
-  })
+  return places
 }
 
 function meets(one: readonly string[], other: readonly string[]): boolean {
   return one.some((address) => other.includes(address))
 }
 
-function sharesAddress(met: readonly Met[], label: string, other: string): boolean {
-  const of = (name: string) => met.filter((each) => each.label === name).flatMap(({ addresses }) => addresses)
-  return meets(of(label), of(other))
+/** Every address of each label. */
+function addressesOf(met: readonly Met[]): ReadonlyMap<string, readonly string[]> {
+  const all = new Map<string, string[]>()
+  for (const { label, addresses } of met) {
+    const known = all.get(label)
+    if (known === undefined) all.set(label, [...addresses])
+    else known.push(...addresses)
+  }
+  return all
 }
 
 /** Words that a name may have or lack. Common practice, no source. */
@@ -122,16 +147,17 @@ const FILLERS = /\b(control|controller|electronic|electronics|unit|module|ecu|sy
 
 /** The same but for case, marks, spaces and filling words, or for the address behind it. */
 function looksAlike(one: string, other: string): boolean {
-  const bare = (name: string) => {
-    const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
-    const short = plain
-      .replace(/\(\w+\)$/, '')
-      .replace(FILLERS, '')
-      .replace(/[^\p{L}\p{N}]/gu, '')
-    return short === '' ? plain : short
-  }
   return bare(one) === bare(other)
 }
+
+const bare: (name: string) => string = remembered((name) => {
+  const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase()
+  const short = plain
+    .replace(/\(\w+\)$/, '')
+    .replace(FILLERS, '')
+    .replace(/[^\p{L}\p{N}]/gu, '')
+  return short === '' ? plain : short
+})
 
 /** Names that are one unit so far; a group goes by the name that was met first. */
 class Groups {
@@ -169,12 +195,12 @@ function renamed(
   met: readonly Met[],
   nameOf: ReadonlyMap<string, string>,
 ): readonly Scan[] {
-  return scans.map(({ phase }, scan) => ({
-    phase,
-    units: met
-      .filter((each) => each.scan === scan)
-      .map(({ unit, label }) => ({ ...unit, unit: nameOf.get(label) ?? label })),
-  }))
+  const renamed = scans.map(({ phase }) => ({ phase, units: [] as UnitScan[] }))
+  for (const { scan, unit, label } of met) {
+    const name = nameOf.get(label) ?? label
+    renamed[scan]?.units.push(name === unit.unit ? unit : { ...unit, unit: name })
+  }
+  return renamed
 }
 
 function asked(

@@ -28,6 +28,7 @@ const KEYLESS: readonly KeyFunction[] = [
   'blade-door',
 ]
 
+/** Each in page order. */
 const BY_FORM: Readonly<Record<KeyForm, readonly KeyFunction[]>> = {
   blade: ['start', ...BLADES],
   transponder: ['start', ...BLADES],
@@ -42,5 +43,6 @@ export const STARTING_FUNCTIONS: readonly KeyFunction[] = ['start', 'emergency-s
 
 /** The functions that apply to one key: those of its form without those it is said to lack, in page order. */
 export function applicableFunctions(key: Pick<GridKey, 'form' | 'lacks'>): readonly KeyFunction[] {
-  return KEY_FUNCTIONS.filter((name) => BY_FORM[key.form].includes(name) && !key.lacks.includes(name))
+  const names = BY_FORM[key.form]
+  return key.lacks.length === 0 ? names : names.filter((name) => !key.lacks.includes(name))
 }

@@ -5,53 +5,27 @@ import type { FunctionGrid, FunctionTest, GridCell, GridKey, KeyFunction, TestPh
 
 type Row = FunctionGrid['rows'][number]
 
+/** Tests of one key by the place of their function in KEY_FUNCTIONS. */
+type Tried = Readonly<Record<TestPhase, (FunctionTest | undefined)[]>>
+
+const PLACE_OF: ReadonlyMap<KeyFunction, number> = new Map(KEY_FUNCTIONS.map((name, place) => [name, place]))
+const UNTRIED: Tried = { before: [], after: [] }
+
 /**
  * Lays recorded tests out as a grid. Tests are in the order they were made: the last one of a cell counts.
  * Tests of keys that are not rows are left out. Never throws.
  */
 export function functionGrid(keys: readonly GridKey[], tests: readonly FunctionTest[]): FunctionGrid {
-  const latest = new Map<string, FunctionTest>()
-  for (const test of tests) latest.set(cellName(test.key, test.function, test.phase), test)
-  const find = (key: string, name: KeyFunction, phase: TestPhase): FunctionTest | undefined =>
-    latest.get(cellName(key, name, phase))
-
-  const shown = (key: GridKey): readonly KeyFunction[] => {
-    const applicable = applicableFunctions(key)
-    return KEY_FUNCTIONS.filter(
-      (name) =>
-        applicable.includes(name) ||
-        wasSeen(find(key.id, name, 'before')) ||
-        wasSeen(find(key.id, name, 'after')),
-    )
-  }
-  const shownByKey = new Map(keys.map((key) => [key.id, shown(key)]))
-  const functions = KEY_FUNCTIONS.filter((name) =>
-    [...shownByKey.values()].some((names) => names.includes(name)),
-  )
-
-  const rows = keys.map((key): Row => {
-    const has = shownByKey.get(key.id) ?? []
-    const before =
-      key.origin === 'new'
-        ? []
-        : functions.map((name) => beforeCell(key, name, has.includes(name), find(key.id, name, 'before')))
-    const after = functions.map((name) =>
-      afterCell(
-        key,
-        name,
-        has.includes(name),
-        find(key.id, name, 'after'),
-        before.find((cell) => cell.function === name)?.outcome === 'works',
-      ),
-    )
-    return { key: key.id, before, after }
-  })
+  const tried = triedByKey(tests)
+  const shown = new Map(keys.map((key) => [key.id, shownOf(key, tried.get(key.id) ?? UNTRIED)]))
+  const places = PLACES.filter((place) => [...shown.values()].some((has) => has[place]))
+  const rows = keys.map((key) => rowOf(key, places, shown.get(key.id) ?? [], tried.get(key.id) ?? UNTRIED))
   const before = rows.flatMap((row) => row.before)
   const after = rows.flatMap((row) => row.after)
   const openBefore = before.filter((cell) => cell.outcome === 'open').length
   const openAfter = after.filter((cell) => cell.outcome === 'open').length
   return {
-    functions,
+    functions: places.map((place) => KEY_FUNCTIONS[place] as KeyFunction),
     rows,
     openBefore,
     openAfter,
@@ -60,6 +34,45 @@ export function functionGrid(keys: readonly GridKey[], tests: readonly FunctionT
     completeBefore: openBefore === 0,
     completeAfter: openAfter === 0 && keys.some((key) => key.onBench),
   }
+}
+
+const PLACES = KEY_FUNCTIONS.map((_, place) => place)
+
+function triedByKey(tests: readonly FunctionTest[]): ReadonlyMap<string, Tried> {
+  const byKey = new Map<string, Tried>()
+  for (const test of tests) {
+    let tried = byKey.get(test.key)
+    if (tried === undefined) {
+      tried = { before: PLACES.map(() => undefined), after: PLACES.map(() => undefined) }
+      byKey.set(test.key, tried)
+    }
+    const place = PLACE_OF.get(test.function)
+    if (place === undefined) continue
+    if (test.phase === 'before') tried.before[place] = test
+    else if (test.phase === 'after') tried.after[place] = test
+  }
+  return byKey
+}
+
+/** By place: whether a key has the function, by its form or because it was seen to work or fail. */
+function shownOf(key: GridKey, tried: Tried): readonly boolean[] {
+  const applicable = applicableFunctions(key)
+  return KEY_FUNCTIONS.map(
+    (name, place) => applicable.includes(name) || wasSeen(tried.before[place]) || wasSeen(tried.after[place]),
+  )
+}
+
+function rowOf(key: GridKey, places: readonly number[], shown: readonly boolean[], tried: Tried): Row {
+  const before: GridCell[] = []
+  const after: GridCell[] = []
+  for (const place of places) {
+    const name = KEY_FUNCTIONS[place] as KeyFunction
+    const has = shown[place] === true
+    const earlier = key.origin === 'new' ? null : cell(key, name, 'before', has, tried.before[place])
+    if (earlier !== null) before.push(earlier)
+    after.push(afterCell(key, name, has, tried.after[place], earlier?.outcome === 'works'))
+  }
+  return { key: key.id, before, after }
 }
 
 /**
@@ -75,18 +88,9 @@ export function startedIn(grid: FunctionGrid, key: string, phase: TestPhase): bo
   return cells.length > 0 && cells.every((cell) => cell.outcome === 'fails') ? false : null
 }
 
-function cellName(key: string, name: KeyFunction, phase: TestPhase): string {
-  // Phase and name hold no space, so that the label behind them may hold anything.
-  return `${phase} ${name} ${key}`
-}
-
 /** A function that was seen to work or fail exists, whatever the form says. */
 function wasSeen(test: FunctionTest | undefined): boolean {
   return test?.outcome === 'works' || test?.outcome === 'fails'
-}
-
-function beforeCell(key: GridKey, name: KeyFunction, has: boolean, test: FunctionTest | undefined): GridCell {
-  return cell(key, name, 'before', has, test)
 }
 
 function afterCell(
@@ -119,6 +123,7 @@ function cell(
   }
   const because = test.because?.trim() ?? ''
   const outcome = test.outcome === 'not-tested' && because === '' ? 'open' : test.outcome
+  if (because === '' && test.customerPresent === undefined) return { ...base, outcome }
   return {
     ...base,
     outcome,

@@ -259,17 +259,18 @@ describe('the picture', () => {
 })
 
 describe('speed', () => {
-  test('POW-32 a budget of 2,000 runs over two hours takes well under a second on a busy machine', () => {
+  test('POW-32 a budget of 2,000 runs over two hours takes well under a second of computing', () => {
     const json = {
       ...coldMorning,
       steps: [...coldMorning.steps, { name: 'Wait', minutes: 55, loads: ['ignition-on'] }],
     }
     ask(json)
-    const times = Array.from({ length: 5 }, () => {
-      const from = performance.now()
+    // What this process computed, not what the clock of the wall shows: others may use the machine meanwhile.
+    const milliseconds = Array.from({ length: 5 }, () => {
+      const from = process.cpuUsage()
       expect(ask(json).input.runs).toBe(2000)
-      return performance.now() - from
+      return process.cpuUsage(from).user / 1000
     })
-    expect(Math.min(...times)).toBeLessThan(1000)
+    expect(Math.min(...milliseconds)).toBeLessThan(1000)
   })
 })

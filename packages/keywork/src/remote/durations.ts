@@ -63,7 +63,10 @@ function stepOf(us: number): number {
 
 function durationDensity(durationsUs: readonly number[], jitterUs: number): Float64Array {
   const counts = new Float64Array(STEPS)
-  for (const us of durationsUs) counts[stepOf(us)] = (counts[stepOf(us)] as number) + 1
+  for (const us of durationsUs) {
+    const at = stepOf(us)
+    counts[at] = (counts[at] as number) + 1
+  }
   const density = new Float64Array(STEPS)
   for (let at = 0; at < STEPS; at += 1) {
     const count = counts[at] as number
@@ -120,9 +123,9 @@ function lowestBetween(density: Float64Array, from: number, to: number): number 
 
 /** Mean of the middle half: as steady as the median, finer than the sampling step. */
 function middleMean(values: readonly number[]): number {
-  const sorted = values.toSorted((a, b) => a - b)
+  const sorted = Float64Array.from(values).sort()
   const cut = Math.floor(sorted.length / 4)
-  const middle = sorted.slice(cut, sorted.length - cut)
+  const middle = sorted.subarray(cut, sorted.length - cut)
   return middle.reduce((sum, value) => sum + value, 0) / middle.length
 }
 

@@ -41,7 +41,10 @@ function usualPeak(amplitude: Float32Array, block: number): number {
   for (let index = 0; index < peaks.length; index += 1) {
     let most = 0
     const end = Math.min(amplitude.length, (index + 1) * block)
-    for (let at = index * block; at < end; at += 1) most = Math.max(most, amplitude[at] as number)
+    for (let at = index * block; at < end; at += 1) {
+      const value = amplitude[at] as number
+      if (value > most) most = value
+    }
     peaks[index] = most
   }
   peaks.sort()

@@ -1,7 +1,7 @@
 /**
  * @module Discrete Fourier transform of complex values, lengths that are powers of two.
  *
- * Decimation in time, radix 2 with the first two stages joined (Cooley and Tukey 1965, Math. Comp. 19:297).
+ * Decimation in time, radix 2 with pairs of stages joined (Cooley and Tukey 1965, Math. Comp. 19:297).
  */
 
 /** Tables for one length. Make one and use it many times. */
@@ -57,7 +57,55 @@ export class Fft {
       output[to + 6] = difRe - dif2Im
       output[to + 7] = difIm + dif2Re
     }
-    for (let half = 4; half < size; half *= 2) this.#stage(output, half)
+    let half = 4
+    for (; half * 2 < size; half *= 4) this.#twoStages(output, half)
+    if (half < size) this.#stage(output, half)
+  }
+
+  /** Two stages at once: every value is fetched and put back once instead of twice. */
+  #twoStages(output: Float64Array, half: number): void {
+    const cos = this.#cos
+    const sin = this.#sin
+    const size = this.size
+    const length = 2 * half
+    const step = size / (4 * half)
+    for (let from = 0; from < size; from += 4 * half) {
+      for (let k = 0, turn = 0; k < half; k += 1, turn += step) {
+        const a = 2 * (from + k)
+        const b = a + length
+        const c = b + length
+        const d = c + length
+        const firstCos = cos[2 * turn] as number
+        const firstSin = sin[2 * turn] as number
+        const bRe = (output[b] as number) * firstCos - (output[b + 1] as number) * firstSin
+        const bIm = (output[b] as number) * firstSin + (output[b + 1] as number) * firstCos
+        const dRe = (output[d] as number) * firstCos - (output[d + 1] as number) * firstSin
+        const dIm = (output[d] as number) * firstSin + (output[d + 1] as number) * firstCos
+        const sumRe = (output[a] as number) + bRe
+        const sumIm = (output[a + 1] as number) + bIm
+        const difRe = (output[a] as number) - bRe
+        const difIm = (output[a + 1] as number) - bIm
+        const sum2Re = (output[c] as number) + dRe
+        const sum2Im = (output[c + 1] as number) + dIm
+        const dif2Re = (output[c] as number) - dRe
+        const dif2Im = (output[c + 1] as number) - dIm
+        const nextCos = cos[turn] as number
+        const nextSin = sin[turn] as number
+        const evenRe = sum2Re * nextCos - sum2Im * nextSin
+        const evenIm = sum2Re * nextSin + sum2Im * nextCos
+        // A quarter turn further than the one before: multiplied by -i.
+        const oddRe = dif2Re * nextSin + dif2Im * nextCos
+        const oddIm = dif2Im * nextSin - dif2Re * nextCos
+        output[a] = sumRe + evenRe
+        output[a + 1] = sumIm + evenIm
+        output[b] = difRe + oddRe
+        output[b + 1] = difIm + oddIm
+        output[c] = sumRe - evenRe
+        output[c + 1] = sumIm - evenIm
+        output[d] = difRe - oddRe
+        output[d + 1] = difIm - oddIm
+      }
+    }
   }
 
   #stage(output: Float64Array, half: number): void {

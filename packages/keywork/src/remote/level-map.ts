@@ -1,7 +1,6 @@
 /** @module Levels over time and frequency: one transform per frame, one byte per cell, and each cell's noise floor. */
 
 import { Fft } from './fft.ts'
-import { BLOCK_SAMPLES } from './iq-reader.ts'
 import type { SampleSource } from './sample-source.ts'
 
 /**
@@ -41,6 +40,9 @@ const BIN_HZ = 4000
 /** A steady line has no such spread; a cell in its bin is active this far above it. */
 const ABOVE_LINE = levelSteps(10)
 const OFFSET_SPOTS = 256
+
+/** Samples converted at a time: few enough to stay in the processor's nearest memory. */
+const READ_SAMPLES = 2048
 
 /** Frames used for the floor; more add nothing. */
 const FLOOR_FRAMES = 4096
@@ -90,7 +92,8 @@ export function mapLevels(source: SampleSource, sampleRateHz: number): LevelMap 
   }
   const fft = new Fft(bins)
   const window = hann(bins)
-  const raw = new Float32Array(2 * BLOCK_SAMPLES)
+  const framesRead = Math.max(1, READ_SAMPLES / bins)
+  const raw = new Float32Array(2 * framesRead * bins)
   const time = new Float32Array(2 * bins)
   const spectrum = new Float64Array(2 * bins)
   const power = new Float32Array(bins)
@@ -98,10 +101,12 @@ export function mapLevels(source: SampleSource, sampleRateHz: number): LevelMap 
   let frame = 0
   for (const block of source.blocks) {
     const inBlock = Math.floor(block.samples / bins)
-    source.read(block.startSample, inBlock * bins, raw)
     for (let at = 0; at < inBlock; at += 1, frame += 1) {
-      map.frameStart[frame] = block.startSample + at * bins
-      windowed(raw, 2 * at * bins, window, time, map, frame)
+      const start = block.startSample + at * bins
+      const read = at % framesRead
+      if (read === 0) source.read(start, Math.min(framesRead, inBlock - at) * bins, raw)
+      map.frameStart[frame] = start
+      windowed(raw, 2 * read * bins, window, time, map, frame)
       fft.forward(time, spectrum)
       storeLevels(spectrum, power, map.levels, frame * bins)
     }
@@ -168,11 +173,13 @@ const counts = new Uint32Array(256)
 
 function lowQuantile(levels: Uint8Array, from: number, length: number, share: number): number {
   counts.fill(0)
+  let least = 255
   for (let at = from; at < from + length; at += 1) {
     const level = levels[at] as number
     counts[level] = (counts[level] as number) + 1
+    if (level < least) least = level
   }
-  return quantileOfCounts(counts, 0, share * length)
+  return least + quantileOfCounts(counts, least, share * length)
 }
 
 function quantileOfCounts(histogram: Uint32Array, from: number, wanted: number): number {

@@ -43,7 +43,8 @@ export function measureSender(
     modulation: sender.modulation,
     carrierOffsetHz: Math.round(carrier),
     carrierHz: setting.centreHz === null ? null : Math.round(setting.centreHz + carrier),
-    driftHz: Math.round(driftOf(sender)),
+    // Adding zero makes a negative zero plain.
+    driftHz: Math.round(driftOf(sender)) + 0,
     deviationHz: tones === null ? null : Math.round((tones[1] - tones[0]) / 2),
     tonesHz: tones === null ? null : [Math.round(tones[0]), Math.round(tones[1])],
     symbolRate: timing.onGrid && timing.unit !== null ? tenth(1e6 / timing.unit.us) : null,
@@ -136,6 +137,8 @@ const LOOK_HZ = 40_000
 function occupiedBandwidth({ map, active, setting }: MeasuringContext, sender: Sender): number {
   const power = new Float64Array(map.bins)
   const half = map.bins / 2
+  // The number of bins is a power of two.
+  const wrap = map.bins - 1
   for (const stretch of sender.stretches) {
     const first = frameAt(map, (stretch.spans[0]?.fromSeconds ?? 0) * setting.sampleRateHz)
     const last = frameAt(map, (stretch.spans.at(-1)?.toSeconds ?? 0) * setting.sampleRateHz)
@@ -145,13 +148,13 @@ function occupiedBandwidth({ map, active, setting }: MeasuringContext, sender: S
     for (let frame = first; frame <= last; frame += 1) {
       if (active[frame] !== 1) continue
       for (let at = low; at <= high; at += 1) {
-        const level = map.levels[frame * map.bins + ((at + half) % map.bins)] as number
+        const level = map.levels[frame * map.bins + ((at + half) & wrap)] as number
         power[at] = (power[at] as number) + (POWER_OF_LEVEL[level] as number)
       }
     }
     const frames = active.subarray(first, last + 1).reduce((sum, value) => sum + value, 0)
     for (let at = low; at <= high; at += 1) {
-      const floor = POWER_OF_LEVEL[map.binFloor[(at + half) % map.bins] as number] as number
+      const floor = POWER_OF_LEVEL[map.binFloor[(at + half) & wrap] as number] as number
       power[at] = Math.max(0, (power[at] as number) - frames * floor)
     }
   }

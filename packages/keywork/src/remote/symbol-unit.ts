@@ -133,7 +133,8 @@ function quality(
   us: number,
   shift: number,
 ): { fit: number; error: number } {
-  const errors: number[] = []
+  const errors = new Float64Array(pulsesUs.length + gapsUs.length)
+  let counted = 0
   let fits = 0
   const add = (durations: readonly number[], sign: number): void => {
     for (const duration of durations) {
@@ -141,12 +142,13 @@ function quality(
       const symbols = Math.round(exact)
       if (symbols < 1 || symbols > MOST_SYMBOLS) continue
       const error = Math.abs(exact - symbols)
-      errors.push(error)
+      errors[counted] = error
+      counted += 1
       if (error <= WITHIN) fits += 1
     }
   }
   add(pulsesUs, 1)
   add(gapsUs, -1)
-  errors.sort((a, b) => a - b)
-  return { fit: fits / (pulsesUs.length + gapsUs.length), error: errors[errors.length >> 1] ?? 0.5 }
+  errors.subarray(0, counted).sort()
+  return { fit: fits / errors.length, error: counted === 0 ? 0.5 : (errors[counted >> 1] as number) }
 }

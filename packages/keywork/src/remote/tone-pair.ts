@@ -102,8 +102,11 @@ function testSpan(
 
 function amplitudeOf(channel: Channel): Float32Array {
   const amplitude = new Float32Array(channel.samples)
-  for (let at = 0; at < channel.samples; at += 1)
-    amplitude[at] = Math.hypot(channel.z[2 * at] as number, channel.z[2 * at + 1] as number)
+  for (let at = 0; at < channel.samples; at += 1) {
+    const i = channel.z[2 * at] as number
+    const q = channel.z[2 * at + 1] as number
+    amplitude[at] = Math.sqrt(i * i + q * q)
+  }
   return amplitude
 }
 

@@ -24,15 +24,22 @@ function shownAs(id: string, keys: readonly Identifiable[]): string | null {
 }
 
 function originalOf(id: string, keys: readonly Identifiable[]): string {
-  const seen: string[] = []
-  let at = id
+  const first = copied(id, keys)
+  if (first === null) return id
+  const seen = [id]
+  let at = first
   while (true) {
     if (seen.includes(at)) return seen.slice(seen.indexOf(at)).sort()[0] ?? at
     seen.push(at)
-    const original = keys.find((key) => key.id === at)?.cloneOf ?? null
+    const original = copied(at, keys)
     if (original === null) return at
     at = original
   }
+}
+
+/** The key that this one is a clone of, or null. */
+function copied(id: string, keys: readonly Identifiable[]): string | null {
+  return keys.find((key) => key.id === id)?.cloneOf ?? null
 }
 
 /** Distinct identities among some of the keys, in order of first appearance. */
