@@ -23,6 +23,35 @@ function decode(input: string, ...flags: string[]): { code: number | null; err: 
   return { code: ran.code, err: ran.err, heard: lines<Line>(ran.out) }
 }
 
+describe('shearline decode --fields', () => {
+  const asked = '(1.000000) can0 7E0#0322F190\n(1.010000) can0 7E8#037F2278\n(1.020000) can0 7E8#037F2231\n'
+
+  it('writes a table of what was chosen, its head first', () => {
+    const ran = shearline(['decode', '-', '--fields', 'time,id,service,did,nrc'], { input: asked })
+    expect([ran.code, ran.out]).toEqual([
+      0,
+      [
+        'time\tid\tservice\tdid\tnrc',
+        '1.000000\t7E0\t22\tF190\t',
+        '1.010000\t7E8\t22\t\t78',
+        '1.020000\t7E8\t22\t\t31',
+        '',
+      ].join('\n'),
+    ])
+  })
+
+  it.each([
+    [['--fields', 'time,colour'], /"colour" is no field.*time, startTime, channel/s],
+    [['--fields', 'time', '--json'], /--fields writes a table/],
+    [['--summary', '--fields', 'time'], /--fields writes a table/],
+    [['--fields'], /fields/],
+  ])('answers 2 for %j and prints nothing', (flags, words) => {
+    const ran = shearline(['decode', '-', ...flags], { input: asked })
+    expect([ran.code, ran.out]).toEqual([2, ''])
+    expect(ran.err).toMatch(words)
+  })
+})
+
 describe('shearline decode --columns', () => {
   const table = 'Wann,Wer,"Was, genau"\n1000,2016,02 10 03\n1100,2024,06 50 03 00 32 01 F4\n'
 
@@ -89,9 +118,6 @@ describe('shearline decode --addressing', () => {
 describe('shearline decode of MDF', () => {
   it.skipIf(process.platform !== 'linux')(
     'reads a file whose description stands at its end in bounded memory, however large (needs /proc)',
-    {
-      timeout: 240_000,
-    },
     () => {
       const sample = (ticks: number, id: number, data: number[]) => ({
         ticks,

@@ -18,7 +18,7 @@ beforeEach(() => {
 })
 afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
-describe('shearline device', { timeout: 240_000 }, () => {
+describe('shearline device', () => {
   it('a device the server enrols stands in the register; once revoked, its later facts are refused and not trusted', async () => {
     const server = await serve({ data, port: 0 })
     const post = async (path: string, body: unknown) => {

@@ -19,11 +19,11 @@ beforeAll(() => {
   const ran = shearline(['demo', recording, '--out', folder, '--json'])
   env = { SHEARLINE_DATA: join(folder, 'data'), SHEARLINE_BY: 'A. Tester' }
   job = JSON.parse(ran.out).job
-}, 240_000)
+})
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
 describe('the document of the demo van', () => {
-  it.each(languages)('is proven by shearline verify, its pages too: %s', { timeout: 120_000 }, (language) => {
+  it.each(languages)('is proven by shearline verify, its pages too: %s', (language) => {
     const out = join(folder, `${language}.pdf`)
     const sealed = shearline(['job', 'seal', job, '--language', language, '--out', out, '--json'], { env })
     expect([sealed.code, sealed.err]).toEqual([0, ''])

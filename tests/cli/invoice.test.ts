@@ -28,10 +28,10 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'shearline-invoice-'))
   env = { SHEARLINE_DATA: at('data'), SHEARLINE_BY: 'technician' }
   run('job', 'open', 'van-1', '--title', 'Van', '--place', 'Yard', '--vehicle', 'small van')
-}, 60_000)
+})
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-describe('shearline invoice', { timeout: 120_000 }, () => {
+describe('shearline invoice', () => {
   it('has nothing to invoice before a price is agreed, and no invoice before one is issued', () => {
     const early = run('invoice', 'van-1', '--issue', placed('details.json', { ...details, seller }))
     expect(early).toMatchObject({ code: 2, err: expect.stringContaining('No price is agreed') })

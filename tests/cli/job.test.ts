@@ -19,9 +19,7 @@ const generated = () => {
 }
 
 describe('shearline job', () => {
-  it('opens a job, takes a recording, shows it, and refuses to seal it before it is in line', {
-    timeout: 120_000,
-  }, () => {
+  it('opens a job, takes a recording, shows it, and refuses to seal it before it is in line', () => {
     const env = { SHEARLINE_DATA: join(folder, 'data') }
     const opened = shearline(
       [
@@ -58,7 +56,7 @@ describe('shearline job', () => {
     expect(JSON.parse(check.out)).toMatchObject({ proven: true })
   })
 
-  it('says what is wrong with a job, a kind or a body it does not know', { timeout: 60_000 }, () => {
+  it('says what is wrong with a job, a kind or a body it does not know', () => {
     const env = { SHEARLINE_DATA: join(folder, 'data') }
     expect(shearline(['job', 'show', 'nobody'], { env })).toMatchObject({ code: 2 })
     shearline(
@@ -73,9 +71,7 @@ describe('shearline job', () => {
 })
 
 describe('shearline demo', () => {
-  it('turns a generated recording into a proven handover, and a changed byte names the fact', {
-    timeout: 120_000,
-  }, () => {
+  it('turns a generated recording into a proven handover, and a changed byte names the fact', () => {
     const ran = shearline(['demo', generated(), '--out', join(folder, 'demo'), '--json'])
     expect(ran.code, ran.err).toBe(0)
     const result = JSON.parse(ran.out)
@@ -91,20 +87,16 @@ describe('shearline demo', () => {
     expect(JSON.parse(verdict.out).findings[0].where).not.toBe('')
   })
 
-  it.skipIf(captures === null)(
-    'turns a real recording into a proven handover (../shared/captures)',
-    { timeout: 120_000 },
-    () => {
-      const ran = shearline(['demo', '--out', join(folder, 'demo'), '--json'])
-      expect(ran.code, ran.err).toBe(0)
-      expect(JSON.parse(ran.out)).toMatchObject({
-        source: 'captures',
-        units: 21,
-        faultLines: 22,
-        tumblersInLine: 7,
-        proven: true,
-        tamperFound: true,
-      })
-    },
-  )
+  it.skipIf(captures === null)('turns a real recording into a proven handover (../shared/captures)', () => {
+    const ran = shearline(['demo', '--out', join(folder, 'demo'), '--json'])
+    expect(ran.code, ran.err).toBe(0)
+    expect(JSON.parse(ran.out)).toMatchObject({
+      source: 'captures',
+      units: 21,
+      faultLines: 22,
+      tumblersInLine: 7,
+      proven: true,
+      tamperFound: true,
+    })
+  })
 })

@@ -17,7 +17,7 @@ beforeAll(async () => {
 })
 afterAll(() => rmSync(folder, { recursive: true, force: true }))
 
-describe('looking after what is kept', { timeout: 180_000 }, () => {
+describe('looking after what is kept', () => {
   it('doctor, backup and restore answer 0 with JSON when everything is sound', () => {
     const doctor = shearline(['doctor', '--data', place('data'), '--json'])
     expect([doctor.code, doctor.err]).toEqual([0, ''])

@@ -13,7 +13,7 @@ afterAll(() => rmSync(folder, { recursive: true }))
 const MENDED =
   'scan; supply 30; open; show a; show b; open; show a; show b; show n; close; start a; button a; start b; button b; start n; button n; scan'
 
-describe('shearline practice', { timeout: 60_000 }, () => {
+describe('shearline practice', () => {
   it('lists its exercises', () => {
     const listed = JSON.parse(shearline(['practice', 'list', '--json']).out) as {
       id: string

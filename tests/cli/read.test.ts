@@ -56,9 +56,7 @@ describe('shearline decode', () => {
     ])
   })
 
-  it('answers 2 for a file that is no recording, does not exist, or is empty, and says what to do', {
-    timeout: 60_000,
-  }, () => {
+  it('answers 2 for a file that is no recording, does not exist, or is empty, and says what to do', () => {
     for (const file of [join(root, 'LICENSE'), join(root, 'no-such-file'), '/dev/null', root]) {
       const ran = shearline(['decode', file, '--json'])
       expect([file, ran.code, ran.out]).toEqual([file, 2, ''])
@@ -85,7 +83,6 @@ describe('shearline decode', () => {
 
   it.skipIf(captures === null)(
     'gives the messages that tshark and scapy agree on, in every recording (../shared/captures)',
-    { timeout: 240_000 },
     () => {
       const names = [
         '01_can11_obd_uds_kwp_scan.log',
@@ -149,7 +146,7 @@ describe('shearline vin', () => {
 })
 
 describe('the command line', () => {
-  it('answers 2 for words it does not know and 0 for help', { timeout: 120_000 }, () => {
+  it('answers 2 for words it does not know and 0 for help', () => {
     expect(shearline(['no-such-verb']).code).toBe(2)
     expect(shearline(['vin']).code).toBe(2)
     for (const verb of ['decode', 'scans', 'vin', 'job', 'verify', 'demo', 'serve']) {

@@ -12,7 +12,7 @@ const present = existsSync(radio)
 const why = present ? '' : ' [skipped: no recordings at ../shared/radio/files]'
 
 const folder = mkdtempSync(join(tmpdir(), 'shearline-remote-'))
-afterAll(() => rmSync(folder, { recursive: true }))
+afterAll(() => rmSync(folder, { recursive: true, force: true, maxRetries: 5 }))
 /** Where the command puts what it records; nothing may be left in it. */
 const temporary = join(folder, 'temporary')
 mkdirSync(temporary)
@@ -92,13 +92,11 @@ else : > '${folder}/second'; cp '${recorded(remoteB)}' "$1"; fi\n`,
   it.each(['for-ever', 'deaf'])(
     'ends a receiver that runs on (%s) and measures what it has written',
     (how) => {
-      const began = Date.now()
       const ran = shearline(
         ['remote', 'live', '--json', ...setting, '--seconds', '1', '--capture', command(how, remoteB)],
         { env },
       )
       expect(JSON.parse(ran.out)).toMatchObject({ modulation: 'OOK' })
-      expect(Date.now() - began).toBeLessThan(20_000)
       expect(alive()).toBe(false)
       expect(left()).toEqual([])
     },
@@ -123,11 +121,11 @@ else : > '${folder}/second'; cp '${recorded(remoteB)}' "$1"; fi\n`,
       stdio: 'ignore',
     })
     const ended = new Promise<number | null>((resolve) => child.once('exit', resolve))
-    await expect.poll(() => existsSync(join(folder, 'pid')), { timeout: 20_000 }).toBe(true)
+    await expect.poll(() => existsSync(join(folder, 'pid'))).toBe(true)
     expect(left()).toHaveLength(1)
     child.kill('SIGINT')
     expect(await ended).toBe(130)
-    await expect.poll(alive, { timeout: 5000 }).toBe(false)
+    await expect.poll(alive).toBe(false)
     expect(left()).toEqual([])
   })
 })

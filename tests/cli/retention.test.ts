@@ -35,9 +35,7 @@ function filesHolding(place: string, text: string): string[] {
 }
 
 describe('shearline retention', () => {
-  it('says what is due on a day, why, and what holds it; a hold stops deletion until it is lifted', {
-    timeout: 120_000,
-  }, () => {
+  it('says what is due on a day, why, and what holds it; a hold stops deletion until it is lifted', () => {
     const blob = 'a'.repeat(64)
     expect(
       record('photo-attached', { blob, mediaType: 'image/jpeg', bytes: 9, shows: 'identity' }).code,
@@ -69,7 +67,7 @@ describe('shearline retention', () => {
     expect(run('retention', 'due', '--on', day).out).not.toContain('solicitor')
   })
 
-  it('deletes nothing that is not due or is held, and records nothing then', { timeout: 120_000 }, () => {
+  it('deletes nothing that is not due or is held, and records nothing then', () => {
     const facts = () => JSON.parse(run('job', 'show', 'van-1', '--json').out).factCount as number
     const before = facts()
     const early = run('retention', 'delete', 'van-1', '--why', 'Tidying.', '--json')
@@ -149,7 +147,7 @@ describe('shearline retention', () => {
     expect(seal('after.pdf').code).toBe(0)
   })
 
-  it("takes a firm's own periods and names what is wrong in them", { timeout: 120_000 }, () => {
+  it("takes a firm's own periods and names what is wrong in them", () => {
     expect(run('retention', 'pack').out).toContain('neutral default, any')
     const file = join(folder, 'pack.json')
     const rules = neutralRetention.rules.map((rule) =>

@@ -16,7 +16,7 @@ const open = (job: string) =>
   )
 
 describe('shearline sheet', () => {
-  it('lists, makes and exports what the record holds, and says what it lacks', { timeout: 120_000 }, () => {
+  it('lists, makes and exports what the record holds, and says what it lacks', () => {
     const env = { SHEARLINE_DATA: join(folder, 'data'), SHEARLINE_BY: 'A. Tester' }
     expect(shearline(open('van-1'), { env }).code).toBe(0)
     const body = join(folder, 'body.json')
@@ -59,7 +59,7 @@ describe('shearline sheet', () => {
     expect(json.rows).toEqual([{ Stelle: '=Harbour' }])
   })
 
-  it('says what to do when it cannot', { timeout: 60_000 }, () => {
+  it('says what to do when it cannot', () => {
     const env = { SHEARLINE_DATA: join(folder, 'data') }
     expect(shearline(open('van-1'), { env }).code).toBe(0)
     const asked = (...args: string[]) => shearline(['sheet', ...args], { env })

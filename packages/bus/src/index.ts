@@ -18,6 +18,7 @@ export {
   TIME_UNITS,
   type TimeUnit,
 } from './csv/index.ts'
+export { MESSAGE_FIELDS, type MessageField } from './decode/cells.ts'
 export {
   type CaptureDecoding,
   type DecodeOptions,

@@ -9,6 +9,7 @@ export function addDecode(program: Command): void {
     .argument('<file>', 'the recording; - for standard input')
     .option('--json', 'one JSON object per message, or one for --summary')
     .option('--summary', 'only counts')
+    .option('--fields <list>', 'a table of these fields parted by tabs, as time,id,service,did,nrc')
     .option('--raw', 'do not hide the payloads of security services')
     .option('--ids <list>', 'identifiers that carry diagnostics, hex, comma separated (29-bit: eight digits)')
     .option(

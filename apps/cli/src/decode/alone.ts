@@ -13,15 +13,17 @@ const switches: Readonly<Record<string, 'json' | 'summary' | 'raw'>> = {
 }
 
 /**
- * Decodes when the words after `shearline decode` are one file and switches without a value. Everything else (help,
- * mistakes, `--ids`) is left to the whole command: the answer is then false.
+ * Decodes when the words after `shearline decode` are one file, switches without a value and `--fields`. Everything
+ * else (help, mistakes, `--ids`) is left to the whole command: the answer is then false.
  */
 export async function decodeAlone(words: readonly string[]): Promise<boolean> {
-  const flags: { json?: boolean; summary?: boolean; raw?: boolean } = {}
+  const flags: { json?: boolean; summary?: boolean; raw?: boolean; fields?: string } = {}
   const files: string[] = []
-  for (const word of words) {
+  for (const [at, word] of words.entries()) {
     const flag = Object.hasOwn(switches, word) ? switches[word] : undefined
     if (flag !== undefined) flags[flag] = true
+    else if (words[at - 1] === '--fields') flags.fields = word
+    else if (word === '--fields' && words[at + 1]?.startsWith('-') === false) continue
     else if (word.startsWith('-') && word !== '-') return false
     else files.push(word)
   }

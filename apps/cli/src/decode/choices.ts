@@ -1,6 +1,13 @@
 /** @module What a person may say about a recording: which identifiers carry diagnostics and how, which column is what. */
 
-import { CSV_FIELDS, type DecodeOptions, type DiagnosticId, TIME_UNITS } from '@shearline/bus'
+import {
+  CSV_FIELDS,
+  type DecodeOptions,
+  type DiagnosticId,
+  MESSAGE_FIELDS,
+  type MessageField,
+  TIME_UNITS,
+} from '@shearline/bus'
 import { CouldNot } from '../output/answer.ts'
 
 const addressings = ['auto', 'normal', 'extended', 'mixed'] as const
@@ -62,6 +69,20 @@ const readings: Readonly<Record<string, readonly string[] | undefined>> = {
   dataBase: ['hex', 'dec', 'base64'],
 }
 const words: readonly string[] = [...CSV_FIELDS, ...Object.keys(readings)]
+
+/** Reads `time,id,service`. Throws CouldNot for a word that names no field. */
+export function readFields(list: string): readonly MessageField[] {
+  return list.split(',').map((part) => {
+    const word = part.trim()
+    const known = MESSAGE_FIELDS.find((field) => field === word)
+    if (known === undefined)
+      throw new CouldNot(
+        `"${word}" is no field of a message.`,
+        `Name some of ${MESSAGE_FIELDS.join(', ')}; as in --fields time,id,service,did,nrc.`,
+      )
+    return known
+  })
+}
 
 /** Reads `time=Time [ms],id=ID,data=D0..D7`. A comma may stand in a name: only one before a known word parts. */
 function readColumns(list: string): Record<string, string> {

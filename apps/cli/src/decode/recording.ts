@@ -1,22 +1,27 @@
 import { type DecodeListener, type Message, messageLine } from '@shearline/bus'
-import { paint, printAtOnce, printSoon } from '../output/answer.ts'
+import { CouldNot, paint, printAtOnce, printSoon } from '../output/answer.ts'
 import { readRecording } from '../output/recording.ts'
-import { type ChoiceFlags, choicesOf } from './choices.ts'
+import { type ChoiceFlags, choicesOf, readFields } from './choices.ts'
 
 /** What can be asked of `shearline decode`. */
 export interface DecodeFlags extends ChoiceFlags {
   readonly json?: boolean
   readonly summary?: boolean
+  readonly fields?: string
 }
 
 /** Prints every diagnostic message of a recording, or what they count. Throws CouldNot when it cannot be read. */
 export async function decodeRecording(file: string, flags: DecodeFlags): Promise<void> {
   const line = (text: string) => printSoon(`${text}\n`)
-  const choices = choicesOf(flags)
+  const fields = flags.fields === undefined ? undefined : readFields(flags.fields)
+  if (fields !== undefined && (flags.summary === true || flags.json === true))
+    throw new CouldNot('--fields writes a table.', 'Leave out --json and --summary, or --fields.')
+  const choices = { ...choicesOf(flags), ...(fields === undefined ? {} : { fields }) }
+  if (fields !== undefined) line(fields.join('\t'))
   const listener: DecodeListener =
     flags.summary === true
       ? {}
-      : flags.json === true
+      : flags.json === true || fields !== undefined
         ? { line }
         : { message: (message) => line(messageText(message)) }
   const { result } = await readRecording(file, listener, choices, () => printAtOnce(), false)

@@ -18,6 +18,7 @@ import type { Lane } from '../isotp/lane.ts'
 import { nameOfService } from '../message/interpret.ts'
 import type { Message } from '../message/types.ts'
 import { hexByte } from '../uds/reader.ts'
+import { MessageCells, type MessageField } from './cells.ts'
 import { ClockCheck } from './clock-check.ts'
 import { LookAhead } from './look-ahead.ts'
 import { type LastAsked, present, type Received, type Understood, understand } from './present.ts'
@@ -29,7 +30,10 @@ import { MessageTexts } from './text.ts'
 /** Who listens to a decoder. Every part may be left out. */
 export interface DecodeListener {
   readonly message?: (message: Message) => void
-  /** The same message as JSON text: what `JSON.stringify(messageLine(message))` gives, in a third of the time. */
+  /**
+   * The same message as JSON text: what `JSON.stringify(messageLine(message))` gives, in a third of the time. With
+   * `fields` chosen, those parted by tabs.
+   */
   readonly line?: (json: string) => void
   readonly finding?: (finding: Finding) => void
   readonly announcement?: (announcement: DoipAnnouncement) => void
@@ -44,6 +48,8 @@ export interface DecodeListener {
 export interface DecodeChoices {
   /** Only these identifiers carry diagnostics. Left out, the standards and the evidence decide. */
   readonly ids?: readonly DiagnosticId[]
+  /** What `line` is told of each message; left out, everything as JSON. */
+  readonly fields?: readonly MessageField[]
   /** Shows the bytes of security services. */
   readonly raw?: boolean
   /** How many messages wait for evidence before the first is shown (0 for live use). */
@@ -75,7 +81,7 @@ interface Channel {
 export class Decoder implements CaptureSink {
   readonly #listener: DecodeListener
   readonly #raw: boolean
-  readonly #texts: MessageTexts
+  readonly #texts: MessageTexts | MessageCells
   readonly #findingsPerCode: number
   readonly #named: ReadonlyMap<number, DiagnosticId> | undefined
   readonly #channels: Map<string, Channel> = new Map()
@@ -89,7 +95,8 @@ export class Decoder implements CaptureSink {
   constructor(listener: DecodeListener, choices: DecodeChoices = {}) {
     this.#listener = listener
     this.#raw = choices.raw === true
-    this.#texts = new MessageTexts(this.#raw)
+    const { fields } = choices
+    this.#texts = fields === undefined ? new MessageTexts(this.#raw) : new MessageCells(fields, this.#raw)
     this.#waiting = new LookAhead(choices.lookAhead ?? LOOK_AHEAD_MESSAGES, LOOK_AHEAD_BYTES, {
       keepsBytes: listener.message !== undefined,
       message: (waiting) => {

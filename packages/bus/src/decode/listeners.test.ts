@@ -9,8 +9,9 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../finding/index.ts'
 import type { CanFrame } from '../frame/index.ts'
 import { segment } from '../isotp/segment.ts'
-import { messageLine } from '../message/json.ts'
+import { type MessageLine, messageLine } from '../message/json.ts'
 import { sharedBytes, sharedPresent, sharedUrl } from '../testing/shared.ts'
+import { MESSAGE_FIELDS, type MessageField } from './cells.ts'
 import { type DecodeOptions, decodeCapture } from './decode-capture.ts'
 import { type DecodeChoices, Decoder } from './decoder.ts'
 import { decodeBytes, decodeFrames } from './testing/decode.ts'
@@ -29,6 +30,29 @@ function decodeTexts(bytes: Uint8Array, options: DecodeOptions) {
   return { ...decoding.end(), lines, findings }
 }
 
+/** All fields, read from the line of JSON. */
+function plainCells(line: MessageLine): string {
+  const cells: Record<MessageField, string | undefined> = {
+    time: line.time,
+    startTime: line.startTime,
+    channel: line.channel,
+    id: line.id,
+    protocol: line.protocol,
+    service: line.service,
+    name: line.name,
+    kind: line.kind,
+    subFunction: line.subFunction?.name,
+    did: line.dids?.map(({ did }) => did).join(' '),
+    nrc: line.nrc?.code,
+    dtc: line.dtcs?.map(({ code }) => code).join(' '),
+    vin: line.vin,
+    length: `${line.length}`,
+    complete: `${line.complete}`,
+    payload: line.payload,
+  }
+  return MESSAGE_FIELDS.map((field) => cells[field] ?? '').join('\t')
+}
+
 describe.each(files)('%s', (name) => {
   const bytes = new Uint8Array(sharedBytes(`captures/files/${name}`))
 
@@ -38,6 +62,12 @@ describe.each(files)('%s', (name) => {
     expect(texts.lines).toEqual(messages.map((message) => JSON.stringify(messageLine(message))))
     expect(texts.findings).toEqual(findings)
     expect(texts.summary).toEqual(summary)
+  })
+
+  it.each([false, true])('is told as cells as it is told as objects (raw: %s)', (raw) => {
+    const { messages } = decodeBytes(bytes, { raw })
+    const texts = decodeTexts(bytes, { raw, fields: MESSAGE_FIELDS })
+    expect(texts.lines).toEqual(messages.map((message) => plainCells(messageLine(message))))
   })
 
   it('is counted as it is told', () => {
