@@ -1,12 +1,13 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { JobState } from '@shearline/jobfile'
+import { type JobState, registerJob } from '@shearline/jobfile'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openChapter } from '../support/by-hand.ts'
 import { lookAt } from '../support/looked-at.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures, shearline } from '../support/shearline.ts'
+import { keptIn, untilSent } from '../support/tablets.ts'
 import { importAs, proveVan, scanVan, sealVan, settleVan, teachVan } from '../support/van-job.ts'
 
 const served = new Served()
@@ -20,18 +21,20 @@ const standing = async () => {
   return ((await response.json()) as { state: JobState }).state
 }
 
+const registerHere = async () => (await keptIn(page)).facts.filter(({ job }) => job === registerJob)
+
 describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium', () => {
   beforeAll(async () => {
     await served.start()
     browser = await launch()
     page = await browser.newPage({ viewport: { width: 820, height: 1180 } })
-  }, 180_000)
+  })
   afterAll(async () => {
     await browser?.close()
     await served.stop()
   })
 
-  it('goes from an open session to a sealed document that verify proves', { timeout: 300_000 }, async () => {
+  it('goes from an open session to a sealed document that verify proves', async () => {
     const faults: string[] = []
     page.on('pageerror', (error) => faults.push(error.message))
     await page.goto(served.url)
@@ -44,18 +47,23 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
     await proveVan(van)
     await scanVan(van, join(served.folder, 'session.log'))
     await settleVan(van)
+    // The firm's register has come to this device, which stands in it since it first sent something.
+    await expect.poll(registerHere, { timeout: 60_000 }).toHaveLength(2)
     await sealVan(van)
     await page.evaluate(() => window.scrollTo(0, 0))
     await picture('sealed')
     expect(faults).toEqual([])
 
     // The document was made on the device; the server has it once everything is sent.
-    await page.getByText('Saved, all sent').waitFor({ timeout: 30_000 })
+    await untilSent(page)
+    await page.getByText('Saved, all sent').waitFor()
     const document = await page.request.get(`${served.url}api/jobs/demo-van/document`)
     const file = join(served.folder, 'handover.pdf')
     writeFileSync(file, await document.body())
     const proven = shearline(['verify', file, '--json'])
     expect([proven.code, JSON.parse(proven.out).findings]).toEqual([0, []])
+    // The document says itself which devices the firm trusts.
+    expect(readFileSync(file, 'latin1')).toContain('"kind":"device-enrolled"')
 
     // The price as it stands in the signed record inside the file, changed by one digit.
     const bytes = readFileSync(file)
@@ -70,7 +78,6 @@ describe.skipIf(chromiumPath === null)('the whole job on the bench, in Chromium'
 
   it.skipIf(captures === null)(
     'reads a real recording in the browser: units, messages, faults (../shared/captures)',
-    { timeout: 180_000 },
     async () => {
       await page.goto(served.url)
       await page.getByText('Estate car, spare wanted').click()

@@ -5,6 +5,7 @@ import { database } from '../sync/database.ts'
 import { keptFacts } from '../sync/read.ts'
 import { keepComposed } from '../sync/write.ts'
 import { inWorker } from './in-worker.ts'
+import { registerFor } from './record-here.ts'
 import type { Proof } from './sealing.worker.ts'
 
 /** The job is not in line and sealing it so was not asked for. Nothing was written. */
@@ -27,13 +28,19 @@ export async function sealHere({ job, evenIfNotReady }: SealWish): Promise<Proof
   let proof: Proof | null = null
   await keepComposed(job, async (pen) => {
     const { facts, devices } = await keptFacts(job)
-    const chain = await verifyFacts(facts, devices, new Verifier(crypto.subtle))
+    const register = await registerFor(facts, pen.self.device)
+    const chain = await verifyFacts(
+      facts,
+      devices,
+      new Verifier(crypto.subtle),
+      register.length === 0 ? {} : { register },
+    )
     const chainBroken = chain.findings.some((finding) => finding.severity === 'error')
     const composed = composeSeal({ job, facts, chainBroken })
     if (composed === null || (composed.needs.length > 0 && !evenIfNotReady)) throw new NotInLine()
     const seal = await pen.write({ kind: 'document-sealed', body: composed.body }, composed.after)
     const { device, name, publicKey, privateKey } = pen.self
-    const record = makeRecord(job, [...facts, seal], devices)
+    const record = makeRecord(job, [...facts, seal], devices, register)
     const made = await inWorker({
       what: 'make',
       record,
