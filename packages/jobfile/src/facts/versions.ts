@@ -1,5 +1,5 @@
 import type { Fact } from './envelope.ts'
-import { fitsAsItIs } from './fits.ts'
+import { fitsOf } from './fits.ts'
 import { type Body, bodySchemas, isKnownKind, type Kind, kinds } from './kinds.ts'
 
 type Loose = Readonly<Record<string, unknown>>
@@ -69,7 +69,8 @@ export function readBody<K extends Kind>(kind: K, body: unknown, v: number = ver
  * comes back as read-only. Never throws; see readBody.
  */
 export function bodyOf<K extends Kind>(fact: Pick<Fact, 'v' | 'body'>, kind: K): BodyResult<K> {
-  if (fact.v === versions[kind] && fitsAsItIs(kind, fact.body))
+  const form = formOf(kind)
+  if (form !== undefined && fact.v === form.version && form.fits(fact.body))
     return { ok: true, body: fact.body as unknown as Body<K> }
   return readBody(kind, fact.body, fact.v)
 }
@@ -81,4 +82,22 @@ export type Understanding = 'read' | 'unknown-kind' | 'newer-version'
 export function understands(fact: { readonly kind: string; readonly v: number }): Understanding {
   if (!isKnownKind(fact.kind)) return 'unknown-kind'
   return fact.v > versionOf(fact.kind) ? 'newer-version' : 'read'
+}
+
+/** What reading the facts of a kind takes. */
+export interface KindForm {
+  readonly kind: Kind
+  /** The latest version known here. */
+  readonly version: number
+  /** True when a body of that version is already in the form its schema would give back. */
+  readonly fits: (body: unknown) => boolean
+}
+
+const forms: ReadonlyMap<string, KindForm> = new Map(
+  kinds.map((kind) => [kind, { kind, version: versions[kind], fits: fitsOf(kind) }]),
+)
+
+/** What reading facts of this kind takes, all in one look-up; undefined for kinds this version does not know. */
+export function formOf(kind: string): KindForm | undefined {
+  return forms.get(kind)
 }

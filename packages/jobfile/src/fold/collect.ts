@@ -4,7 +4,7 @@ import {
   canBeCorrected,
   compareFacts,
   type Fact,
-  isKnownKind,
+  formOf,
   type Kind,
   readBody,
   understands,
@@ -111,14 +111,15 @@ export class Collected {
       const read = readBody(fact.kind, body.body, body.v ?? fact.v)
       // A replacement that does not fit replaces nothing: what was recorded still stands.
       this.#note(index, read.ok ? 'applied' : 'does-not-fit')
-      if (read.ok) this.#keep(fact, order, read.body)
+      if (read.ok) this.#keep(fact, fact.kind, order, read.body)
       else this.#take(fact, order)
     }
   }
 
   #take(fact: Fact, order: number): void {
-    const { kind, body } = fact
-    if (!isKnownKind(kind) || understands(fact) !== 'read') {
+    const { body, v } = fact
+    const form = formOf(fact.kind)
+    if (form === undefined || v > form.version) {
       this.unknown.push(fact)
       return
     }
@@ -127,22 +128,29 @@ export class Collected {
       this.erased.push(fact)
       return
     }
-    const read = bodyOf(fact, kind)
-    if (read.ok) this.#keep(fact, order, read.body)
+    if (v === form.version && form.fits(body)) {
+      this.#keep(fact, form.kind, order, body as unknown as Body<Kind>)
+      return
+    }
+    const read = readBody(form.kind, body, v)
+    if (read.ok) this.#keep(fact, form.kind, order, read.body)
     else this.unreadable.push({ fact, path: read.path, what: read.what })
   }
 
-  #keep(fact: Fact, order: number, body: Body<Kind>): void {
+  #keep(fact: Fact, kind: Kind, order: number, body: Body<Kind>): void {
     const entry: Entry<Kind> = { id: fact.id, at: fact.at, by: fact.by, order, body }
-    const list = this.#entries.get(fact.kind)
-    if (list === undefined) this.#entries.set(fact.kind, [entry])
+    const list = this.#entries.get(kind)
+    if (list === undefined) this.#entries.set(kind, [entry])
     else list.push(entry)
   }
 }
 
 /** Facts in fold order; stores hand them over in that order, so looking first is cheaper than sorting. */
 function inOrder(facts: readonly Fact[]): readonly Fact[] {
-  for (let index = 1; index < facts.length; index++)
-    if (compareFacts(facts[index - 1] as Fact, facts[index] as Fact) > 0) return [...facts].sort(compareFacts)
+  for (let index = 1; index < facts.length; index++) {
+    const [before, fact] = [facts[index - 1] as Fact, facts[index] as Fact]
+    if (before.at < fact.at) continue
+    if (compareFacts(before, fact) > 0) return [...facts].sort(compareFacts)
+  }
   return facts
 }

@@ -1,4 +1,11 @@
-import { compareScans, type FaultComparison, readVin, type Scan, type WorkEvent } from '@shearline/keywork'
+import {
+  compareScans,
+  type FaultComparison,
+  isWellFormedVin,
+  type Scan,
+  tidyVin,
+  type WorkEvent,
+} from '@shearline/keywork'
 import { workEventsOf } from '../intake/work-events.ts'
 import type { Collected } from './collect.ts'
 import type { JobState, SupplyReading, VinOnRecord } from './state.ts'
@@ -6,9 +13,9 @@ import type { JobState, SupplyReading, VinOnRecord } from './state.ts'
 /** VIN readings and the one VIN they agree on, if they do. */
 export function foldVins(facts: Collected): { vins: readonly VinOnRecord[]; vin: string | null } {
   const vins = facts.all('vin-read').map(({ body }): VinOnRecord => {
-    const reading = readVin(body.vin)
     const { source, unit = null, picture = null } = body
-    return { source, vin: reading.vin, wellFormed: reading.wellFormed, unit, picture }
+    const vin = tidyVin(body.vin)
+    return { source, vin, wellFormed: isWellFormedVin(vin), unit, picture }
   })
   const distinct = new Set(vins.map((reading) => reading.vin))
   const [only] = distinct

@@ -87,12 +87,11 @@ export function foldJob(job: string, facts: readonly Fact[], options: FoldOption
     corrections: collected.corrections,
     unknown: collected.unknown,
     unreadable: collected.unreadable,
-    reasons: new Set(collected.all('difference-explained').map((entry) => entry.body.code)),
   }
-  const tumblers = standTumblers(known)
-  const { reasons: _reasons, ...state } = known
+  const explained = new Set(collected.all('difference-explained').map((entry) => entry.body.code))
+  const tumblers = standTumblers(known, explained)
   return {
-    ...state,
+    ...known,
     tumblers,
     inLine: tumblers.every((tumbler) => tumbler.state === 'in-line'),
     next: nextStep(tumblers, {

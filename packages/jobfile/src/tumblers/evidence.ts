@@ -2,7 +2,11 @@ import type { JobState, Tumbler } from '../fold/state.ts'
 import { rewritesList } from '../fold/teaching.ts'
 import { stand, type Want } from './want.ts'
 
-export type Known = Omit<JobState, 'tumblers' | 'inLine' | 'next'> & { readonly reasons: ReadonlySet<string> }
+/** A job as far as it is folded before its tumblers stand. */
+export type Known = Omit<JobState, 'tumblers' | 'inLine' | 'next'>
+
+/** Codes of the differences that somebody explained in writing. */
+export type Explained = ReadonlySet<string>
 
 /** Authority: identity and entitlement seen as originals and matched, nobody refused, consents signed. */
 export function authority(job: Known): Tumbler {
@@ -128,7 +132,7 @@ export function identity(job: Known): Tumbler {
 }
 
 /** Power: above the floor from the first session step to the last, measured before, during and after. */
-export function power(job: Known): Tumbler {
+export function power(job: Known, explained: Explained): Tumbler {
   const { setting, readings, minimumVolts } = job.supply
   const has = (during: string) => readings.some((reading) => reading.during === during)
   const wants: Want[] = [
@@ -139,7 +143,7 @@ export function power(job: Known): Tumbler {
   ]
   if (setting !== null && minimumVolts !== null) {
     const params = { minimum: minimumVolts, floor: setting.floorVolts }
-    const met = minimumVolts >= setting.floorVolts || job.reasons.has('supply-below-floor')
+    const met = minimumVolts >= setting.floorVolts || explained.has('supply-below-floor')
     wants.push({ code: 'supply-below-floor', chapter: 'teach', met, conflict: true, params })
   }
   return stand('power', wants)

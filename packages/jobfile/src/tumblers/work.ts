@@ -1,10 +1,10 @@
 import type { Tumbler } from '../fold/state.ts'
 import { rewritesList } from '../fold/teaching.ts'
-import type { Known } from './evidence.ts'
+import type { Explained, Known } from './evidence.ts'
 import { stand, type Want } from './want.ts'
 
 /** Keys: said, on the bench, stored before and after reconcile; every function answered before and after. */
-export function keys(job: Known): Tumbler {
+export function keys(job: Known, explained: Explained): Tumbler {
   const { tally, grid } = job
   const wants: Want[] = [
     { code: 'keys-not-asked', chapter: 'call', met: tally.saidToExist !== null },
@@ -41,7 +41,7 @@ export function keys(job: Known): Tumbler {
     wants.push({ code: 'retest-after-break', chapter: 'prove', met: done, params: { key } })
   }
   for (const cell of grid.lost) {
-    const met = job.reasons.has(`function-lost:${cell.key}:${cell.function}`)
+    const met = explained.has(`function-lost:${cell.key}:${cell.function}`)
     wants.push({
       code: 'function-lost',
       chapter: 'prove',

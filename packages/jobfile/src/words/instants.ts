@@ -11,16 +11,18 @@ function daysSince1970(year: number, month: number, day: number): number {
   return era * 146097 + dayOfEra - 719468
 }
 
-const form = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2}):(\d{2})\.(\d{3})Z$/
+const form = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/
 
 /** Milliseconds since 1970 of a UTC instant `2026-11-25T09:12:00.000Z`; null when the text is not one. */
 export function instantMilliseconds(instant: string): number | null {
-  const match = form.exec(instant)
-  if (match === null) return null
-  const [year = 0, month = 0, day = 0, hour = 0, minute = 0, second = 0, milli = 0] = match
-    .slice(1)
-    .map(Number)
-  return (((daysSince1970(year, month, day) * 24 + hour) * 60 + minute) * 60 + second) * 1000 + milli
+  if (!form.test(instant)) return null
+  const number = (from: number, to: number): number => {
+    let value = 0
+    for (let at = from; at < to; at++) value = value * 10 + instant.charCodeAt(at) - 48
+    return value
+  }
+  const days = daysSince1970(number(0, 4), number(5, 7), number(8, 10))
+  return (((days * 24 + number(11, 13)) * 60 + number(14, 16)) * 60 + number(17, 19)) * 1000 + number(20, 23)
 }
 
 interface WallClock {
