@@ -37,7 +37,8 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.measure': 'قياسه',
 
   'remote.verdict.same.next': 'يمكن لأزراره أن تعمل بعد تعريفه. الراديو وحده لا يثبت أن السيارة تقبله.',
-  'remote.verdict.different.next': 'لا تستهلكه: لن تسمع السيارة أزراره.',
+  'remote.verdict.different.next':
+    'لا تستهلكه بعد: على الأرجح لن تفعل أزراره شيئًا في هذه السيارة. قارن أرقام القطع أولًا.',
   'remote.verdict.unsure.next':
     'سجّل الاثنين من جديد: المستقبل نفسه، في جلسة واحدة، عن قرب، مع ضغط الزر ثانيتين.',
   'remote.points.same': 'متوافق',

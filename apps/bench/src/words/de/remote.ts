@@ -38,7 +38,8 @@ export const remoteWords: SameCodes<typeof english> = {
 
   'remote.verdict.same.next':
     'Ihre Tasten können nach dem Anlernen funktionieren. Der Funk allein beweist nicht, dass das Fahrzeug sie annimmt.',
-  'remote.verdict.different.next': 'Nicht verbrauchen: Das Fahrzeug wird ihre Tasten nicht hören.',
+  'remote.verdict.different.next':
+    'Noch nicht verbrauchen: Ihre Tasten bewirken an diesem Fahrzeug höchstwahrscheinlich nichts. Erst die Teilenummern vergleichen.',
   'remote.verdict.unsure.next':
     'Beide erneut aufzeichnen: derselbe Empfänger, direkt nacheinander, aus der Nähe, eine Taste zwei Sekunden gedrückt.',
   'remote.points.same': 'Passt',

@@ -35,7 +35,8 @@ export const remoteWords = {
 
   'remote.verdict.same.next':
     'Its buttons can work once it is taught. The radio alone does not prove that the car accepts it.',
-  'remote.verdict.different.next': 'Do not spend it: the car will not hear its buttons.',
+  'remote.verdict.different.next':
+    'Do not spend it yet: its buttons most likely do nothing at this car. Compare the part numbers first.',
   'remote.verdict.unsure.next':
     'Record both again: the same receiver, one sitting, close by, a button held for two seconds.',
   'remote.points.same': 'Fits',

@@ -38,7 +38,8 @@ export const remoteWords: SameCodes<typeof english> = {
 
   'remote.verdict.same.next':
     'Sus botones pueden funcionar una vez dado de alta. La radio sola no prueba que el coche lo acepte.',
-  'remote.verdict.different.next': 'No gastarlo: el coche no oirá sus botones.',
+  'remote.verdict.different.next':
+    'No gastarlo todavía: lo más probable es que sus botones no hagan nada en este coche. Comparar antes las referencias.',
   'remote.verdict.unsure.next':
     'Grabar otra vez los dos: el mismo receptor, de una sentada, de cerca, un botón pulsado dos segundos.',
   'remote.points.same': 'Coincide',

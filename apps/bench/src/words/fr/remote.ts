@@ -38,7 +38,8 @@ export const remoteWords: SameCodes<typeof english> = {
 
   'remote.verdict.same.next':
     'Ses boutons peuvent marcher une fois la clé apprise. La radio seule ne prouve pas que le véhicule l’accepte.',
-  'remote.verdict.different.next': 'Ne pas l’utiliser : le véhicule n’entendra pas ses boutons.',
+  'remote.verdict.different.next':
+    'Ne pas l’utiliser encore : ses boutons ne feront très probablement rien sur ce véhicule. Comparer d’abord les références.',
   'remote.verdict.unsure.next':
     'Enregistrer de nouveau les deux : le même récepteur, l’une après l’autre, de près, un bouton tenu deux secondes.',
   'remote.points.same': 'Concorde',

@@ -38,7 +38,8 @@ export const remoteWords: SameCodes<typeof english> = {
 
   'remote.verdict.same.next':
     'Po adaptacji jego przyciski mogą działać. Samo radio nie dowodzi, że auto go przyjmie.',
-  'remote.verdict.different.next': 'Nie zużywać go: auto nie usłyszy jego przycisków.',
+  'remote.verdict.different.next':
+    'Jeszcze go nie zużywać: jego przyciski najpewniej nic w tym aucie nie zrobią. Najpierw porównać numery części.',
   'remote.verdict.unsure.next':
     'Nagrać oba jeszcze raz: ten sam odbiornik, jedno podejście, z bliska, przycisk wciśnięty przez dwie sekundy.',
   'remote.points.same': 'Pasuje',
