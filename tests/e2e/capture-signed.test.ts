@@ -79,21 +79,20 @@ describe.skipIf(cannotRun !== null)(
       await page.getByText('saved here').first().waitFor()
       await page.goto(`${office.url}#/job/${job}`)
       await page.locator('#chapter-plan').waitFor()
-    }, 120_000)
+    })
     afterAll(async () => {
       await context?.close()
       await office.close()
       rmSync(folder, { recursive: true, force: true, maxRetries: 5 })
     })
 
-    it('a consent is signed by hand under its words, bound to them and to its fact, and signed again', {
-      timeout: 120_000,
-    }, async () => {
+    it('a consent is signed by hand under its words, bound to them and to its fact, and signed again', async () => {
       await openChapter(page, 'plan')
       const chapter = page.locator('#chapter-plan')
       await chapter.getByRole('button', { name: 'Let the customer sign this' }).click()
       const dialog = page.getByRole('dialog', { name: 'Consent' })
       await dialog.waitFor()
+      await dialog.getByRole('region', { name: 'What is signed' }).getByText('T6SHVN3A0R0042788').waitFor()
       const shown = (
         await dialog.getByRole('region', { name: 'What is signed' }).locator('p').allTextContents()
       ).join('\n')
@@ -112,6 +111,7 @@ describe.skipIf(cannotRun !== null)(
       await picture.scrollIntoViewIfNeeded()
       await lookAt(page, 'signed')
 
+      await expect.poll(async () => (await bodies('signature-drawn')).length).toBe(1)
       const [consent] = await bodies('consent-given')
       const [first] = await bodies('signature-drawn')
       expect(first?.body).toMatchObject({
@@ -126,7 +126,7 @@ describe.skipIf(cannotRun !== null)(
         const response = await fetch(new URL(`/api/blobs/${first?.body.blob}`, office.url))
         return response.ok ? await response.text() : null
       }
-      await expect.poll(file, { timeout: 30_000 }).toContain(`d="${path}"`)
+      await expect.poll(file).toContain(`d="${path}"`)
 
       await chapter.getByRole('button', { name: 'Take the signature again' }).click()
       await dialog.getByRole('radio', { name: 'By typing the name' }).check()
@@ -135,20 +135,13 @@ describe.skipIf(cannotRun !== null)(
       await dialog.getByRole('button', { name: 'sign it with my name' }).click()
       await chapter.getByText(/^Ines Okoro signed by typing the name/).waitFor()
       // The picture is read from the device again, so it may come a moment after the words.
+      await expect.poll(() => chapter.getByRole('img', { name: /^Signature of/ }).count()).toBe(1)
       await expect
-        .poll(() => chapter.getByRole('img', { name: /^Signature of/ }).count(), { timeout: 10_000 })
-        .toBe(1)
-      const corrected = await bodies('corrected')
-      expect(corrected.map(({ body }) => body)).toContainEqual({
-        fact: first?.id,
-        action: 'withdrawn',
-        reason: 'Signed again.',
-      })
+        .poll(async () => (await bodies('corrected')).map(({ body }) => body))
+        .toContainEqual({ fact: first?.id, action: 'withdrawn', reason: 'Signed again.' })
     })
 
-    it('the hand-over is signed by keyboard alone, and car and keys are then on record as handed over', {
-      timeout: 90_000,
-    }, async () => {
+    it('the hand-over is signed by keyboard alone, and car and keys are then on record as handed over', async () => {
       await openChapter(page, 'handover')
       await page.getByRole('button', { name: 'Let the customer sign for the hand-over' }).focus()
       await page.keyboard.press('Enter')
@@ -166,16 +159,16 @@ describe.skipIf(cannotRun !== null)(
         .locator('#chapter-handover')
         .getByText(/^Ines Okoro signed by typing/)
         .waitFor()
+      await expect
+        .poll(async () => (await bodies('vehicle-handed-over'))[0]?.body)
+        .toMatchObject({ to: 'Ines Okoro', keys: expect.arrayContaining(['A', 'B']) })
       const [handed] = await bodies('vehicle-handed-over')
-      expect(handed?.body).toMatchObject({ to: 'Ines Okoro', keys: expect.arrayContaining(['A', 'B']) })
-      expect((await bodies('signature-drawn')).map(({ body }) => body)).toContainEqual(
-        expect.objectContaining({ for: 'handover', fact: handed?.id, how: 'typed' }),
-      )
+      await expect
+        .poll(async () => (await bodies('signature-drawn')).map(({ body }) => body))
+        .toContainEqual(expect.objectContaining({ for: 'handover', fact: handed?.id, how: 'typed' }))
     })
 
-    it('speech is sent to nobody unless it stays on the device or the person agrees', {
-      timeout: 60_000,
-    }, async () => {
+    it('speech is sent to nobody unless it stays on the device or the person agrees', async () => {
       await openChapter(page, 'call')
       const chapter = page.locator('#chapter-call')
       await chapter.getByText('Write a note').click()
@@ -193,9 +186,7 @@ describe.skipIf(cannotRun !== null)(
       await note.fill('Front bumper;')
       await speak.click()
       await asking.getByRole('button', { name: 'Send my speech this time' }).click()
-      await expect
-        .poll(() => note.inputValue(), { timeout: 20_000 })
-        .toBe('Front bumper; left rear door scratched')
+      await expect.poll(() => note.inputValue()).toBe('Front bumper; left rear door scratched')
       await chapter.getByRole('button', { name: 'Stop listening: Note' }).click()
       await speak.waitFor()
 
@@ -204,7 +195,7 @@ describe.skipIf(cannotRun !== null)(
       })
       await note.fill('')
       await speak.click()
-      await expect.poll(() => note.inputValue(), { timeout: 20_000 }).toBe('left rear door scratched')
+      await expect.poll(() => note.inputValue()).toBe('left rear door scratched')
       expect((await started()).at(-1)).toBe(true)
       await chapter.getByRole('button', { name: 'Stop listening: Note' }).click()
     })

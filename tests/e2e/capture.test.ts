@@ -55,7 +55,7 @@ async function startScan(page: Page) {
 describe.skipIf(cannotRun !== null)(
   `facts taken in by camera${cannotRun === null ? '' : ` (skipped: ${cannotRun})`}`,
   () => {
-    beforeAll(() => office.start({ demo: true }), 120_000)
+    beforeAll(() => office.start({ demo: true }))
     afterAll(async () => {
       for (const context of contexts) await context.close()
       await office.close()
@@ -68,45 +68,38 @@ describe.skipIf(cannotRun !== null)(
       ['qrcode', `VIN:${vin};PAINT:MOSS`, 'a QR code'],
     ] as const)(
       'reads the VIN of a %s with the live camera, shows its check digit, and takes it only when told',
-      {
-        timeout: 120_000,
-      },
       async (kind, text, words) => {
         const page = await tabletSeeing(kind, text)
         const { place, dialog } = await startScan(page)
-        await dialog.getByText(`Read from ${words}`).waitFor({ timeout: 30_000 })
-        expect(await dialog.locator('code').first().textContent()).toBe(vin)
-        expect(await dialog.getByRole('status').first().textContent()).toContain('check digit')
+        await dialog.getByText(`Read from ${words}`).waitFor()
+        await expect.poll(() => dialog.locator('code').first().textContent()).toBe(vin)
+        await expect.poll(() => dialog.getByRole('status').first().textContent()).toContain('check digit')
         expect(await place.getByLabel('VIN', { exact: true }).inputValue()).toBe('')
         if (kind === 'code39') {
           await lookAt(page, 'vin-found')
           expect(await faultsOfAccess(page, 'dialog')).toEqual([])
         }
         await dialog.getByRole('button', { name: 'Take this VIN' }).click()
-        expect(await place.getByLabel('VIN', { exact: true }).inputValue()).toBe(vin)
+        await expect.poll(() => place.getByLabel('VIN', { exact: true }).inputValue()).toBe(vin)
         await place.getByRole('radio', { name: 'plate' }).check()
         await place.getByRole('button', { name: 'Record', exact: true }).click()
         await expect
-          .poll(
-            async () =>
-              (await keptIn(page)).facts.filter(({ kind }) => kind === 'vin-read').map(({ body }) => body),
-            { timeout: 20_000 },
+          .poll(async () =>
+            (await keptIn(page)).facts.filter(({ kind }) => kind === 'vin-read').map(({ body }) => body),
           )
           .toContainEqual({ source: 'plate', vin, picture: 'code' })
         await place.getByText('plate (a code in a picture)').first().waitFor()
       },
     )
 
-    it('goes on without the server: a worn label is mended from proposals, a plate is read by its letters', {
-      timeout: 240_000,
-    }, async () => {
+    it('goes on without the server: a worn label is mended from proposals, a plate is read by its letters', async () => {
       // A part's label is in front of the camera: seen, said, not taken for a VIN.
       const page = await tabletSeeing('qrcode', 'PART 7731-B')
       await office.kill()
       await page.reload()
       await openChapter(page, 'arrival')
       const { place, dialog } = await startScan(page)
-      await dialog.getByText('The code in the picture says "PART 7731-B"').waitFor({ timeout: 30_000 })
+      await dialog.getByText('The code in the picture says "PART 7731-B"').waitFor()
       await lookAt(page, 'vin-looking')
       expect(await faultsOfAccess(page, 'dialog')).toEqual([])
 
@@ -117,11 +110,11 @@ describe.skipIf(cannotRun !== null)(
         mimeType: 'image/png',
         buffer: await codePhoto('datamatrix', worn),
       })
-      await dialog.getByText('Read from a Data Matrix code').waitFor({ timeout: 30_000 })
-      expect(await dialog.locator('code').first().textContent()).toBe(worn)
+      await dialog.getByText('Read from a Data Matrix code').waitFor()
+      await expect.poll(() => dialog.locator('code').first().textContent()).toBe(worn)
       await lookAt(page, 'vin-repair')
       await dialog.getByRole('button', { name: vin }).click()
-      expect(await dialog.locator('code').first().textContent()).toBe(vin)
+      await expect.poll(() => dialog.locator('code').first().textContent()).toBe(vin)
       await dialog.getByRole('button', { name: 'Look again' }).click()
 
       await chooser.setInputFiles({
@@ -130,27 +123,25 @@ describe.skipIf(cannotRun !== null)(
         buffer: await platePhoto(page),
       })
       await dialog.getByRole('button', { name: 'Read the letters' }).click()
-      await dialog.getByText('Read from a picture: check each sign.').waitFor({ timeout: 120_000 })
+      await dialog.getByText('Read from a picture: check each sign.').waitFor({ timeout: 240_000 })
       await lookAt(page, 'vin-letters')
       expect(await faultsOfAccess(page, 'dialog')).toEqual([])
-      expect((await dialog.locator('ol code').allTextContents()).join('')).toBe(vin)
+      await expect.poll(async () => (await dialog.locator('ol code').allTextContents()).join('')).toBe(vin)
       const take = dialog.getByRole('button', { name: 'Take this VIN' })
-      expect(await take.isDisabled()).toBe(true)
+      await expect.poll(() => take.isDisabled()).toBe(true)
       await dialog.getByRole('checkbox').check()
       await take.click()
-      expect(await place.getByLabel('VIN', { exact: true }).inputValue()).toBe(vin)
+      await expect.poll(() => place.getByLabel('VIN', { exact: true }).inputValue()).toBe(vin)
     })
 
-    it('prints tags for the keys and finds each key by its own, on the bench and from the board', {
-      timeout: 180_000,
-    }, async () => {
+    it('prints tags for the keys and finds each key by its own, on the bench and from the board', async () => {
       if (!office.running) await office.start()
       const page = await tabletSeeing('qrcode', 'PART 7731-B')
       await page.getByRole('button', { name: 'Print tags' }).first().click()
       const printing = page.getByRole('dialog', { name: 'Print tags' })
       await printing.getByRole('button', { name: 'Make the sheet' }).click()
       const save = printing.getByRole('link', { name: 'Save the sheet' })
-      await save.waitFor({ timeout: 60_000 })
+      await save.waitFor()
       await lookAt(page, 'tags-print')
       expect(await faultsOfAccess(page, 'dialog')).toEqual([])
       const [download] = await Promise.all([page.waitForEvent('download'), save.click()])
@@ -171,11 +162,11 @@ describe.skipIf(cannotRun !== null)(
         expect(spawnSync('pdftoppm', cut).status).toBe(0)
         await page.getByRole('button', { name: 'Find a key by its tag' }).first().click()
         const finding = page.getByRole('dialog', { name: 'Find a key by its tag' })
-        await finding.getByText('not the tag of a key').waitFor({ timeout: 30_000 })
+        await finding.getByText('not the tag of a key').waitFor()
         if (letter === 'A') await lookAt(page, 'tags-find')
         await finding.getByLabel('Choose a photo').setInputFiles(`${tag}.png`)
         const found = page.getByRole('dialog', { name: new RegExp(`In your hand: Key ${letter}`) })
-        await found.waitFor({ timeout: 30_000 })
+        await found.waitFor()
         await lookAt(page, `tags-found-${letter}`)
         await found.getByRole('button', { name: 'Show its card' }).click()
         const card = page.locator(`[data-need~="key-card:${letter}"]`)

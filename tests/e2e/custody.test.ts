@@ -2,7 +2,7 @@
 import { neutralPack, type PolicyPack, packLabel, readPolicyPack } from '@shearline/jobfile'
 import type { Browser, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { openChapter, openFromBoard, openPhone, sayWho } from '../support/by-hand.ts'
+import { goToJob, openChapter, openFromBoard, openPhone, sayWho } from '../support/by-hand.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, keptIn, Office } from '../support/tablets.ts'
@@ -50,15 +50,13 @@ describe.skipIf(cannotRun !== null)(
       browser = await launch()
       page = await openPhone(browser, mishaps)
       await openFromBoard(page, office.url, title)
-    }, 180_000)
+    })
     afterAll(async () => {
       await browser?.close()
       await office.close()
     })
 
-    it('a pack with wrong places is not read, and every place is named; no JSON says so; a right one is kept', {
-      timeout: 90_000,
-    }, async () => {
+    it('a pack with wrong places is not read, and every place is named; no JSON says so; a right one is kept', async () => {
       await page.goto(`${office.url}#/rules`)
       const file = page.getByLabel('Read a pack from a file')
       const rules = hasty.retention.rules.map((rule, index) => (index === 1 ? { ...rule, days: -3 } : rule))
@@ -75,7 +73,9 @@ describe.skipIf(cannotRun !== null)(
       await file.setInputFiles(json('wrong.json', wrong))
       const alert = page.getByRole('alert')
       await alert.getByText('4 places are wrong, so nothing was read:').waitFor()
-      expect((await alert.locator('li code').allTextContents()).sort()).toEqual([...places].sort())
+      await expect
+        .poll(async () => (await alert.locator('li code').allTextContents()).sort())
+        .toEqual([...places].sort())
       await lookAt(page, 'custody-pack-wrong', { at: alert })
       expect(await faultsOfAccess(page, 'main')).toEqual([])
 
@@ -85,16 +85,14 @@ describe.skipIf(cannotRun !== null)(
 
       await file.setInputFiles(json('right.json', hasty))
       await page.getByText('Read: Harbour rules. It is kept on this device.').waitFor()
-      expect(await alert.count()).toBe(0)
+      await alert.waitFor({ state: 'detached' })
       await page.getByRole('button', { name: `Begin new jobs with it: ${hasty.name}` }).click()
       await page.locator('[data-usual=true]', { hasText: hasty.name }).waitFor()
       await lookAt(page, 'custody-pack-read')
     })
 
-    it('a job chooses the pack, which goes on record by its name, and then decides the periods', {
-      timeout: 90_000,
-    }, async () => {
-      await page.goto(`${office.url}#/job/demo-estate`)
+    it('a job chooses the pack, which goes on record by its name, and then decides the periods', async () => {
+      await goToJob(page, office.url, 'demo-estate', title)
       await openChapter(page, 'authority')
       const rules = page.locator('#chapter-authority section', {
         has: page.getByRole('heading', { name: 'Rules of place and firm' }),
@@ -108,23 +106,22 @@ describe.skipIf(cannotRun !== null)(
       await sayWho(page)
       await rules.getByText(`This job works by: ${packLabel(hasty)}.`).waitFor()
       await lookAt(page, 'custody-pack-chosen', { at: rules })
-      const { facts } = await keptIn(page)
-      expect(facts.filter(({ kind }) => kind === 'policy-answered').at(-1)?.body).toMatchObject({
-        pack: packLabel(hasty),
-      })
+      const answered = async () =>
+        (await keptIn(page)).facts.filter(({ kind }) => kind === 'policy-answered').at(-1)?.body
+      await expect.poll(answered).toMatchObject({ pack: packLabel(hasty) })
       await openChapter(page, 'close')
       await custody(page).getByText('Periods: Harbour rules').first().waitFor()
-      expect(await custody(page).textContent()).toMatch(/due since/)
+      await expect.poll(() => custody(page).textContent()).toMatch(/due since/)
     })
 
-    it('what is due is listed with its rule; a hold stops it until it is lifted', {
-      timeout: 120_000,
-    }, async () => {
+    it('what is due is listed with its rule; a hold stops it until it is lifted', async () => {
       await page.goto(`${office.url}#/keeping`)
-      await due().first().waitFor()
-      expect(await due().first().textContent()).toMatch(/since .*0 days from recording.*our own rule 7/)
+      await expect
+        .poll(() => due().first().textContent())
+        .toMatch(/since .*0 days from recording.*our own rule 7/)
       expect(await page.getByText(/^Held, so it stays/).count()).toBe(0)
       await due().first().getByRole('link').click()
+      await page.getByRole('heading', { level: 1, name: title }).waitFor()
 
       await openChapter(page, 'close')
       await custody(page).locator('summary', { hasText: 'Let nothing be deleted' }).click()
@@ -138,15 +135,13 @@ describe.skipIf(cannotRun !== null)(
 
       await page.goto(`${office.url}#/keeping`)
       await due().first().getByText('Held, so it stays: Insurer asks, letter of Monday').waitFor()
-      expect(
-        await due()
-          .getByText(/^Held, so it stays/)
-          .count(),
-      ).toBe(await due().count())
+      const notHeld = due().filter({ hasNot: page.getByText(/^Held, so it stays/) })
+      await expect.poll(() => notHeld.count()).toBe(0)
       await lookAt(page, 'custody-due')
       expect(await faultsOfAccess(page, 'main')).toEqual([])
 
       await due().first().getByRole('link').click()
+      await page.getByRole('heading', { level: 1, name: title }).waitFor()
       await openChapter(page, 'close')
       await custody(page).locator('summary', { hasText: 'End this hold' }).click()
       await custody(page).getByLabel('Reason').first().fill('The insurer has its copy')
@@ -160,7 +155,7 @@ describe.skipIf(cannotRun !== null)(
         .toBe(0)
       await page.goto(`${office.url}#/keeping`)
       await due().first().waitFor()
-      expect(await page.getByText(/^Held, so it stays/).count()).toBe(0)
+      await expect.poll(() => page.getByText(/^Held, so it stays/).count()).toBe(0)
       expect(mishaps).toEqual([])
     })
   },

@@ -82,7 +82,7 @@ describe.skipIf(cannotRun !== null)(
         },
       })
       await office.start()
-    }, 120_000)
+    })
     afterAll(async () => {
       await office.close()
       rmSync(folder, { recursive: true, force: true, maxRetries: 5 })

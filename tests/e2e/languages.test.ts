@@ -8,8 +8,6 @@ import { axeFaults, lookAt, tooWide } from '../support/looked-at.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 
 const served = new Served()
-/** A machine that does much else besides needs more than the second a poll waits by itself. */
-const patient = { timeout: 10_000 }
 let browser: Browser
 
 /** English sentences without places: none of them may stand on a page of another language. What people wrote stays theirs. */
@@ -34,22 +32,20 @@ describe.skipIf(chromiumPath === null)('the bench in every language, in Chromium
   beforeAll(async () => {
     await served.start()
     browser = await launch()
-  }, 180_000)
+  })
   afterAll(async () => {
     await browser?.close()
     await served.stop()
   })
 
-  it("speaks the first of the browser's languages that it has, and any other when chosen", {
-    timeout: 60_000,
-  }, async () => {
+  it("speaks the first of the browser's languages that it has, and any other when chosen", async () => {
     const context = await browser.newContext({ locale: 'pl-PL', viewport: { width: 390, height: 844 } })
     const page = await context.newPage()
     await page.goto(`${served.url}#/device`)
-    await expect.poll(() => page.evaluate(() => document.documentElement.lang), patient).toBe('pl')
+    await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('pl')
     // The words are brought first: the radio shows the choice when it can be spoken.
     await page.getByRole('radio', { name: ownNames.fr }).click()
-    await expect.poll(() => page.evaluate(() => document.documentElement.lang), patient).toBe('fr')
+    await expect.poll(() => page.evaluate(() => document.documentElement.lang)).toBe('fr')
     await page.reload()
     await page.getByRole('radio', { name: ownNames.fr, checked: true }).waitFor()
     await context.close()
@@ -57,7 +53,6 @@ describe.skipIf(chromiumPath === null)('the bench in every language, in Chromium
 
   it.each(languages.filter((language) => language !== 'en'))(
     'in "%s": board, job with every chapter open, device page',
-    { timeout: 180_000 },
     async (language) => {
       const context = await browser.newContext({
         locale: language,
@@ -69,9 +64,9 @@ describe.skipIf(chromiumPath === null)('the bench in every language, in Chromium
       page.on('pageerror', (error) => problems.push(error.message))
       await page.goto(served.url)
       await page.getByText('Small van, five keys stored').waitFor()
-      expect(
-        await page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]),
-      ).toEqual([language, directionOf(language)])
+      await expect
+        .poll(() => page.evaluate(() => [document.documentElement.lang, document.documentElement.dir]))
+        .toEqual([language, directionOf(language)])
       await judge(page, 'board')
       await lookAt(page, `${language}-board`, { themes: [] })
       await page.getByText('Small van, five keys stored').click()

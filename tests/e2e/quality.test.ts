@@ -31,12 +31,12 @@ async function fresh(
 
 async function show(page: Page, address: string, sign: string): Promise<void> {
   await page.goto(`${office.url}${address}`)
-  await page.getByText(sign).first().waitFor({ timeout: 30_000 })
+  await page.getByText(sign).first().waitFor()
 }
 
 async function openAll(page: Page): Promise<void> {
   await openAllChapters(page)
-  await expect.poll(() => page.locator('[data-built]').count(), { timeout: 30_000 }).toBe(11)
+  await expect.poll(() => page.locator('[data-built]').count()).toBe(11)
 }
 
 /** Opens a job of our own by hand, as somebody would. */
@@ -56,14 +56,14 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
   beforeAll(async () => {
     await office.start({ demo: true })
     browser = await launch()
-  }, 180_000)
+  })
   afterAll(async () => {
     await browser?.close()
     await office.close()
   })
 
   for (const theme of ['light', 'dark', 'sun'] as const) {
-    it(`every screen passes WCAG 2.2 AA as axe checks it, ${theme}`, { timeout: 240_000 }, async () => {
+    it(`every screen passes WCAG 2.2 AA as axe checks it, ${theme}`, async () => {
       const [context, page] = await fresh()
       await context.addInitScript((one) => localStorage.setItem('shearline-theme', one), theme)
       for (const [name, address, sign] of screens) {
@@ -83,9 +83,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     })
   }
 
-  it('reflows at 320 px, as a phone at 400 % or a tablet at 200 % shows it, and nothing covers the focus', {
-    timeout: 180_000,
-  }, async () => {
+  it('reflows at 320 px, as a phone at 400 % or a tablet at 200 % shows it, and nothing covers the focus', async () => {
     const [context, page] = await fresh({ viewport: { width: 320, height: 256 } })
     for (const [name, address, sign] of screens) {
       await show(page, address, sign)
@@ -104,7 +102,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     await context.close()
   })
 
-  it('stays whole when the person’s own letters are twice as large', { timeout: 120_000 }, async () => {
+  it('stays whole when the person’s own letters are twice as large', async () => {
     const large = await launch('--blink-settings=defaultFontSize=32')
     const page = await large.newPage({ viewport: { width: 820, height: 1180 } })
     for (const [name, address, sign] of screens) {
@@ -118,9 +116,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     await large.close()
   })
 
-  it('stands the other way round when read from the right: each pin keeps its name below it', {
-    timeout: 120_000,
-  }, async () => {
+  it('stands the other way round when read from the right: each pin keeps its name below it', async () => {
     const [context, page] = await fresh()
     for (const [name, address, sign] of screens) {
       await show(page, address, sign)
@@ -158,11 +154,11 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     await context.close()
   })
 
-  it('keeps what is chosen visible in the system’s own high-contrast colours', {
-    timeout: 60_000,
-  }, async () => {
+  it('keeps what is chosen visible in the system’s own high-contrast colours', async () => {
     const [context, page] = await fresh({ forcedColors: 'active' })
     await show(page, '#/device', 'Name of this device')
+    for (const of of ['input:checked', 'input:not(:checked)[type=radio]'])
+      await page.locator(of).first().waitFor({ state: 'attached' })
     const colours = await page.evaluate(() => {
       const of = (input: Element | null) =>
         getComputedStyle(input?.closest('label') ?? document.body).backgroundColor
@@ -175,7 +171,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     await context.close()
   })
 
-  it('prints what is on record: no bar, no form, black on white', { timeout: 60_000 }, async () => {
+  it('prints what is on record: no bar, no form, black on white', async () => {
     const [context, page] = await fresh({ colorScheme: 'dark' })
     await show(page, '#/', 'Small van, five keys stored')
     await page.getByText('Small van, five keys stored').click()
@@ -183,16 +179,14 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     await openChapter(page, 'arrival')
     await page.locator('#chapter-arrival form').first().waitFor({ state: 'attached' })
     await page.emulateMedia({ media: 'print' })
-    expect(await page.locator('nav:visible, form:visible').count()).toBe(0)
-    expect(await page.getByRole('heading', { level: 1 }).isVisible()).toBe(true)
+    await expect.poll(() => page.locator('nav:visible, form:visible').count()).toBe(0)
+    await page.getByRole('heading', { level: 1 }).waitFor()
     const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)
     expect(paper).toBe('rgb(255, 255, 255)')
     await context.close()
   })
 
-  it('a job is opened, its rules answered and a caution read by keyboard alone', {
-    timeout: 180_000,
-  }, async () => {
+  it('a job is opened, its rules answered and a caution read by keyboard alone', async () => {
     const [context, page] = await fresh({ viewport: { width: 820, height: 1180 } })
     const named = () =>
       page.evaluate(() => {
@@ -253,7 +247,7 @@ describe.skipIf(cannotRun !== null)('the bench in every light, size and directio
     await context.close()
   })
 
-  it('every control has a name that a screen reader can say', { timeout: 120_000 }, async () => {
+  it('every control has a name that a screen reader can say', async () => {
     const [context, page] = await fresh()
     await openOwnJob(page)
     await openAll(page)

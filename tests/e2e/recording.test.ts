@@ -6,10 +6,9 @@ import { chooseRecording, openChapter, openFromBoard, sayWho } from '../support/
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures } from '../support/shearline.ts'
+import { untilSent } from '../support/tablets.ts'
 
 const served = new Served()
-/** A machine shared with others may take its time. */
-const patient = { timeout: 10_000 }
 let browser: Browser
 let context: BrowserContext
 let page: Page
@@ -48,7 +47,7 @@ async function openJob(): Promise<void> {
 /** Imports a file and only keeps it. */
 async function keep(file: string): Promise<void> {
   const dialog = await choose(file)
-  await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
+  await dialog.getByText('Units that answered').waitFor()
   const only = dialog.getByRole('radio', { name: 'Only keep it' })
   if (!(await only.isChecked())) await only.check()
   await dialog.getByRole('button', { name: 'Record it' }).click()
@@ -59,7 +58,7 @@ async function keep(file: string): Promise<void> {
 async function lookInto(name: string): Promise<Locator> {
   await page.getByRole('button', { name: `Look into it ${name}` }).click()
   const view = page.getByRole('dialog', { name: `Into ${name}` })
-  await view.getByRole('list', { name: 'Messages' }).waitFor({ timeout: 30_000 })
+  await view.getByRole('list', { name: 'Messages' }).waitFor()
   return view
 }
 
@@ -127,7 +126,7 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
   beforeAll(async () => {
     await served.start()
     browser = await launch()
-  }, 180_000)
+  })
   afterAll(async () => {
     await browser?.close()
     await served.stop()
@@ -136,7 +135,6 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
 
   it.skipIf(captures === null)(
     'of a real car is shown as a strip, zoomed, filtered, and read message by message (../shared/captures)',
-    { timeout: 240_000 },
     async () => {
       const faults: string[] = []
       page.on('pageerror', (error) => faults.push(error.message))
@@ -150,7 +148,7 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
       await page.getByRole('img', { name: /Messages over time: 1,816 messages/ }).waitFor()
 
       const view = await lookInto(name)
-      expect(await listed(view)).toBe(1816)
+      await expect.poll(() => listed(view)).toBe(1816)
       await accessible('view')
       await picture('view')
 
@@ -159,35 +157,34 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
       const refused = expected(name).filter(
         ({ payload }) => payload.startsWith('7f') && payload.slice(4, 6) !== '78',
       )
-      await expect.poll(() => listed(view), patient).toBe(refused.length)
+      await expect.poll(() => listed(view)).toBe(refused.length)
       await picture('refused')
       const id = refused[0]?.id ?? ''
       await view.getByRole('searchbox').fill(id)
-      await expect
-        .poll(() => listed(view), patient)
-        .toBe(refused.filter((message) => message.id === id).length)
+      await expect.poll(() => listed(view)).toBe(refused.filter((message) => message.id === id).length)
       await view.getByRole('searchbox').fill('')
       await view.getByRole('radio', { name: 'Everything' }).check()
-      await expect.poll(() => listed(view), patient).toBe(1816)
+      await expect.poll(() => listed(view)).toBe(1816)
 
       await view.getByText(/things marked here/).click()
-      expect(
-        await view.getByRole('button', { name: /Unit \w+ in a session for .*extended/ }).count(),
-      ).toBeGreaterThan(0)
+      await view
+        .getByRole('button', { name: /Unit \w+ in a session for .*extended/ })
+        .first()
+        .waitFor()
       await view.getByText(/things marked here/).click()
 
       const strip = view.getByRole('group', { name: `Messages of ${name} over time` })
       await view.getByRole('button', { name: 'Closer' }).click()
-      await expect.poll(() => listed(view), patient).toBeLessThan(1816)
+      await expect.poll(() => listed(view)).toBeLessThan(1816)
       const byButton = await listed(view)
       await pullApart(strip)
-      await expect.poll(() => listed(view), patient).toBeLessThan(byButton)
+      await expect.poll(() => listed(view)).toBeLessThan(byButton)
       const byTouch = await listed(view)
       await strip.focus()
       await page.keyboard.press('+')
-      await expect.poll(() => listed(view), patient).toBeLessThan(byTouch)
+      await expect.poll(() => listed(view)).toBeLessThan(byTouch)
       await page.keyboard.press('Home')
-      await expect.poll(() => listed(view), patient).toBe(1816)
+      await expect.poll(() => listed(view)).toBe(1816)
 
       // The first message of the recording: 01 00 to all units, as candump and tshark show it.
       const first = view.getByRole('list', { name: 'Messages' }).getByRole('button').first()
@@ -197,17 +194,15 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
       await page.keyboard.press('Enter')
       const details = page.getByRole('dialog', { name: 'Read live data: asks' })
       await details.getByText('01 00', { exact: true }).waitFor()
-      expect(await details.textContent()).toContain('7254.438300')
+      await expect.poll(() => details.textContent()).toContain('7254.438300')
       await accessible('details')
       await picture('details')
       await details.getByRole('button', { name: 'Next' }).click()
-      await page
-        .getByRole('dialog', { name: 'Read live data: answers' })
-        .getByText('41 00 80 00 00 01', { exact: true })
-        .waitFor()
+      const answer = page.getByRole('dialog', { name: 'Read live data: answers' })
+      await answer.getByText('41 00 80 00 00 01', { exact: true }).waitFor()
       await page.keyboard.press('Escape')
-      await view.waitFor()
-      expect(await view.getByRole('button', { name: 'Closer' }).isVisible()).toBe(true)
+      await answer.waitFor({ state: 'hidden' })
+      await view.getByRole('button', { name: 'Closer' }).waitFor()
       await page.emulateMedia({ colorScheme: 'dark' })
       await accessible('view, dark')
       await page.keyboard.press('Escape')
@@ -215,31 +210,30 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
       expect(faults).toEqual([])
 
       // Another device holds none of it and fetches what is kept from the server.
-      await page.getByText('Saved, all sent').first().waitFor({ timeout: 30_000 })
+      await untilSent(page)
+      await page.getByText('Saved, all sent').first().waitFor()
       await freshDevice()
       await openJob()
       expect((await held()).blobs).toBe(0)
-      expect(await listed(await lookInto(name))).toBe(1816)
+      const there = await lookInto(name)
+      await expect.poll(() => listed(there)).toBe(1816)
     },
   )
 
   it.skipIf(captures === null)(
     'with bad lines says which, and goes on (../shared/captures/files/20_bad_lines.log)',
-    { timeout: 120_000 },
     async () => {
       await openJob()
       const dialog = await choose(join(captures ?? '', '20_bad_lines.log'))
-      await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
+      await dialog.getByText('Units that answered').waitFor()
       // The first bad line of the file is its sixth: an odd number of hex digits.
-      expect(await dialog.textContent()).toMatch(
-        /places could not be read and are left out\. First at line 6/,
-      )
+      await expect
+        .poll(() => dialog.textContent())
+        .toMatch(/places could not be read and are left out\. First at line 6/)
     },
   )
 
-  it('marks restart, clearing, session and supply in words, and lists 100,000 messages without making them all', {
-    timeout: 240_000,
-  }, async () => {
+  it('marks restart, clearing, session and supply in words, and lists 100,000 messages without making them all', async () => {
     const file = join(served.folder, 'long.log')
     // ISO 14229-1: 10 03 session, 14 clear, 11 01 restart. SAE J1979: PID 42 in millivolts (30D4 = 12.500 V).
     const asked = ['0210030000000000', '0414FFFFFF000000', '0211010000000000', '0201420000000000']
@@ -261,7 +255,7 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
     await openJob()
     await keep(file)
     const view = await lookInto('long.log')
-    expect(await listed(view)).toBe(100_000)
+    await expect.poll(() => listed(view)).toBe(100_000)
     await view.getByText(/things marked here/).click()
     for (const words of [
       /Unit 7E8 restarted: hardReset/,
@@ -277,39 +271,37 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
       .getByRole('button', { name: /Unit 7E8 restarted/ })
       .first()
       .click()
-    await expect.poll(() => listed(view), patient).toBeLessThan(10_000)
+    await expect.poll(() => listed(view)).toBeLessThan(10_000)
     await view.getByRole('button', { name: 'Whole' }).click()
     await view.getByText(/things marked here/).click()
 
     const list = view.getByRole('list', { name: 'Messages' })
     await list.getByRole('button').first().focus()
     await page.keyboard.press('End')
-    await list.getByText('6:39.996').waitFor({ timeout: 5000 })
-    expect(await list.getByRole('button').count()).toBeLessThan(80)
-    // Sixty screens in sixty frames: the page must keep answering, even where others use the machine too.
-    const late = await view.evaluate(async (dialog) => {
-      let longest = 0
-      let before = performance.now()
+    await list.getByText('6:39.996').waitFor()
+    await expect.poll(() => list.getByRole('button').count()).toBeLessThan(80)
+    // Sixty screens in sixty frames: at none of them are more rows made than are seen. How long that takes is measured by
+    // the bench of the screen, not here.
+    const most = await list.evaluate(async (rows) => {
+      const dialog = rows.closest('dialog')
+      if (dialog === null) throw new Error('the list stands in no dialog')
+      let made = 0
       for (let step = 0; step < 60; step++) {
         dialog.scrollTop -= dialog.clientHeight
         await new Promise(requestAnimationFrame)
-        const now = performance.now()
-        longest = Math.max(longest, now - before)
-        before = now
+        made = Math.max(made, rows.querySelectorAll('button').length)
       }
-      return longest
+      return made
     })
-    console.log(`longest frame while scrolling 100,000 messages: ${late.toFixed(0)} ms`)
-    expect(late).toBeLessThan(1000)
+    expect(most).toBeGreaterThan(0)
+    expect(most).toBeLessThan(80)
 
     await view.getByRole('radio', { name: 'What changed the car' }).check()
     // Confirmed only: session, clearing and restart at exchanges 0, 10,000 and 20,000, and again the session at 40,000.
-    await expect.poll(() => listed(view), patient).toBe(4)
+    await expect.poll(() => listed(view)).toBe(4)
   })
 
-  it('being read can be cancelled: the worker is gone and nothing is kept', {
-    timeout: 180_000,
-  }, async () => {
+  it('being read can be cancelled: the worker is gone and nothing is kept', async () => {
     const file = join(served.folder, 'large.log')
     const block = Array.from(
       { length: 40_000 },
@@ -324,18 +316,16 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
     const before = await held()
     const dialog = await choose(file)
     await dialog.getByText(/of .* read$/).waitFor()
-    await dialog.getByText(/[\d,]+ messages$/).waitFor({ timeout: 60_000 })
+    await dialog.getByText(/[\d,]+ messages$/).waitFor()
     expect(page.workers().length).toBeGreaterThan(0)
     await picture('reading')
     await dialog.getByRole('button', { name: 'Cancel' }).click()
     await dialog.waitFor({ state: 'detached' })
-    await expect.poll(() => page.workers().map((worker) => worker.url()), patient).toEqual([])
+    await expect.poll(() => page.workers().map((worker) => worker.url())).toEqual([])
     expect(await held()).toEqual(before)
   })
 
-  it('in a table with odd headers is read by the columns a person names, which are remembered', {
-    timeout: 180_000,
-  }, async () => {
+  it('in a table with odd headers is read by the columns a person names, which are remembered', async () => {
     const file = join(served.folder, 'odd.csv')
     const header = 'moment;van line;who;how many;b one;b two;b three;b four;b five;b six;b seven;b eight'
     const rows = Array.from({ length: 200 }, (_, index) =>
@@ -361,15 +351,15 @@ describe.skipIf(chromiumPath === null)('a recording on the bench, in Chromium', 
     await say('Data, first column', '5: b one')
     await say('Data, last column', '12: b eight')
     await dialog.getByRole('button', { name: 'Read it this way' }).click()
-    await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
-    expect(await dialog.textContent()).toMatch(/Frames\s*200/)
+    await dialog.getByText('Units that answered').waitFor()
+    await expect.poll(() => dialog.textContent()).toMatch(/Frames\s*200/)
     await dialog.getByRole('img', { name: /200 messages in 2\.0\ss/ }).waitFor()
     await dialog.getByRole('button', { name: 'Leave it' }).click()
 
     const again = await choose(file)
-    await again.getByText('Read by the columns chosen before for this header.').waitFor({ timeout: 60_000 })
-    expect(await again.textContent()).toMatch(/Frames\s*200/)
+    await again.getByText('Read by the columns chosen before for this header.').waitFor()
+    await expect.poll(() => again.textContent()).toMatch(/Frames\s*200/)
     await again.getByRole('button', { name: 'Change the columns' }).click()
-    expect(await again.getByRole('combobox', { name: 'Time', exact: true }).inputValue()).toBe('0')
+    await expect.poll(() => again.getByRole('combobox', { name: 'Time', exact: true }).inputValue()).toBe('0')
   })
 })

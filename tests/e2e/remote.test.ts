@@ -8,13 +8,10 @@ import { openChapter, openFromBoard, sayWho } from '../support/by-hand.ts'
 import { faultsOfAccess, lookAt, tooWide } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { root } from '../support/shearline.ts'
-import { cannotRun, Office } from '../support/tablets.ts'
+import { cannotRun, Office, untilSent } from '../support/tablets.ts'
 
 const radio = join(root, '..', 'shared', 'radio', 'files')
 const why = cannotRun ?? (existsSync(radio) ? null : 'no recordings at ../shared/radio/files')
-/** A machine shared with others may take its time. */
-const patient = { timeout: 30_000 }
-
 const office = new Office()
 let browser: Browser
 let context: BrowserContext
@@ -45,7 +42,7 @@ async function open(): Promise<Locator> {
   await openChapter(page, 'prepare')
   await page.getByRole('button', { name: 'Compare two radio recordings' }).click()
   const dialog = page.getByRole('dialog', { name: 'Is the new remote of the same radio family?' })
-  await dialog.waitFor(patient)
+  await dialog.waitFor()
   return dialog
 }
 
@@ -94,7 +91,7 @@ describe.skipIf(why !== null)(
     beforeAll(async () => {
       await office.start({ demo: true })
       browser = await launch()
-    }, 180_000)
+    })
     afterAll(async () => {
       await browser?.close()
       await office.close()
@@ -108,9 +105,7 @@ describe.skipIf(why !== null)(
       page.on('pageerror', (error) => faults.push(error.message))
     })
 
-    it('of one family are the same, with pictures in words, kept as a fact and nothing else of them', {
-      timeout: 240_000,
-    }, async () => {
+    it('of one family are the same, with pictures in words, kept as a fact and nothing else of them', async () => {
       const asked: string[] = []
       page.on('request', (request) => {
         if (request.method() !== 'GET') asked.push(`${request.method()} ${request.postData() ?? ''}`)
@@ -120,12 +115,12 @@ describe.skipIf(why !== null)(
       await picture('empty')
       // Two presses of one remote: OOK, carriers 433.8750 and 433.8755 MHz as rtl_433 has them (../shared/radio/MANIFEST.tsv).
       await compare(dialog, remoteB, remoteBAgain)
-      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor(patient)
+      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor()
       await dialog.getByText('Both send by on-off keying.').waitFor()
+      await expect.poll(() => dialog.getByRole('img').count()).toBe(8)
       const seen = (await dialog
         .getByRole('img')
         .evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')))) as string[]
-      expect(seen).toHaveLength(8)
       expect(
         seen.filter((words) =>
           /^(Original|New) remote: carrier 433\.8[67]\d\sMHz, .* wide, \d+ dB/.test(words),
@@ -137,7 +132,7 @@ describe.skipIf(why !== null)(
       ).toHaveLength(2)
       // The invented firm works in Europe: ERC/REC 70-03 annex 1, band f (../shared/reference/radio.tsv).
       await dialog.getByText('433.05 to 434.79 MHz').first().waitFor()
-      await dialog.getByText(/10 mW e\.r\.p\. at up to 10 % duty/).waitFor()
+      await dialog.getByText(/10 mW e\.r\.p\. at up to 10\s% duty/).waitFor()
       await dialog
         .getByText(/Source: ERC\/REC 70-03/)
         .first()
@@ -151,60 +146,52 @@ describe.skipIf(why !== null)(
 
       await dialog.getByRole('button', { name: 'Record the result' }).click()
       await sayWho(page)
-      await dialog.getByText('Recorded.').waitFor(patient)
+      await dialog.getByText('Recorded.').waitFor()
       await page.keyboard.press('Escape')
       await dialog.waitFor({ state: 'detached' })
       // The notice of what was just recorded says the same words.
-      await page
-        .getByText(/^Radio of the new remote against the original: Same radio family/)
-        .waitFor(patient)
+      await page.getByText(/^Radio of the new remote against the original: Same radio family/).waitFor()
 
+      await expect.poll(async () => (await stored()).facts).toHaveLength(1)
       const kept = await stored()
       expect(kept.blobs).toBe(0)
-      expect(kept.facts).toHaveLength(1)
       expect(kept.facts[0]?.body).toMatchObject({ verdict: 'same', original: { modulation: 'OOK' } })
       // A verdict with its reasons is short; 262,144 samples are not.
       expect(JSON.stringify(kept.facts[0]?.body).length).toBeLessThan(1500)
-      await page.getByText('Saved, all sent').first().waitFor(patient)
+      await untilSent(page)
+      await page.getByText('Saved, all sent').first().waitFor()
       for (const request of asked) expect(request.length).toBeLessThan(20_000)
-      expect(page.workers().filter((worker) => worker.url().includes('remote.worker'))).toEqual([])
+      await expect
+        .poll(() => page.workers().filter((worker) => worker.url().includes('remote.worker')))
+        .toEqual([])
       expect(faults).toEqual([])
     })
 
-    it('of two families are different, the reason first', { timeout: 120_000 }, async () => {
+    it('of two families are different, the reason first', async () => {
       const dialog = await open()
       // 2-FSK against OOK (truth column of the manifest).
       await compare(dialog, remoteA, remoteB)
-      await dialog.getByRole('heading', { name: 'Different radio' }).waitFor(patient)
-      const first = await dialog
-        .getByRole('list')
-        .filter({ hasText: 'Differs' })
-        .getByRole('listitem')
-        .first()
-        .textContent()
-      expect(first).toMatch(
-        /^Differs.*The original sends by two tones \(2-FSK\), the new one by on-off keying\./,
-      )
+      await dialog.getByRole('heading', { name: 'Different radio' }).waitFor()
+      const first = dialog.getByRole('list').filter({ hasText: 'Differs' }).getByRole('listitem').first()
+      await expect
+        .poll(() => first.textContent())
+        .toMatch(/^Differs.*The original sends by two tones \(2-FSK\), the new one by on-off keying\./)
       await accessible('different')
       await picture('different')
     })
 
-    it('cannot be told apart where one is too weak: unsure, and what to do', {
-      timeout: 120_000,
-    }, async () => {
+    it('cannot be told apart where one is too weak: unsure, and what to do', async () => {
       const dialog = await open()
       // rtl_433 has 4.4 dB for it (manifest); 6 dB are needed.
       await compare(dialog, remoteB, recorded('sensor-j-1-noisy_433.92M_250k'))
-      await dialog.getByRole('heading', { name: 'Not sure' }).waitFor(patient)
+      await dialog.getByRole('heading', { name: 'Not sure' }).waitFor()
       await dialog.getByText(/dB above the noise; 6 dB are needed\. Bring the remote nearer/).waitFor()
       // Its lengths were not found again in the other; no share of difference stands for that.
       await dialog.getByText(/Each has pulse lengths that the other has not: original 391/).waitFor()
       await picture('unsure')
     })
 
-    it('with a carrier that drifted are the same family, and the weak range is called out', {
-      timeout: 120_000,
-    }, async () => {
+    it('with a carrier that drifted are the same family, and the weak range is called out', async () => {
       const dialog = await open()
       const file = join(office.folder, 'drifted.cu8')
       copyFileSync(remoteBAgain, file)
@@ -212,13 +199,13 @@ describe.skipIf(why !== null)(
       const fresh = sideOf(dialog, 'New remote')
       await choose(fresh, file)
       // The name says nothing: rate and centre are asked for. Said 60 kHz higher, the carrier is 60 kHz off.
-      await fresh.getByText('The sample rate is not known. Give it below.').waitFor(patient)
+      await fresh.getByText('The sample rate is not known. Give it below.').waitFor()
       await accessible('asking')
       await picture('asking')
       await fresh.getByLabel(/^Samples a second/).fill('250')
       await fresh.getByLabel(/^Centre frequency/).fill('433.98')
       await fresh.getByRole('button', { name: 'Measure it' }).click()
-      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor(patient)
+      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor()
       await dialog.getByRole('heading', { name: 'Weak range although the cell is fresh?' }).waitFor()
       await dialog.getByText(/The new carrier is off by (5|6)\d(\.\d)?\skHz/).waitFor()
       await picture('drifted')
@@ -226,11 +213,11 @@ describe.skipIf(why !== null)(
       await fresh.getByText('Read it with other values').click()
       await fresh.getByLabel(/^Centre frequency/).fill('')
       await fresh.getByRole('button', { name: 'Measure it' }).click()
-      await dialog.getByRole('heading', { name: 'Not sure' }).waitFor(patient)
+      await dialog.getByRole('heading', { name: 'Not sure' }).waitFor()
       await dialog.getByText(/centre frequency of a recording is not known/).waitFor()
     })
 
-    it('reads a SigMF pair by its metadata', { timeout: 120_000 }, async () => {
+    it('reads a SigMF pair by its metadata', async () => {
       const dialog = await open()
       const [data, meta] = [join(office.folder, 'press.sigmf-data'), join(office.folder, 'press.sigmf-meta')]
       copyFileSync(remoteBAgain, data)
@@ -245,15 +232,13 @@ describe.skipIf(why !== null)(
       )
       await choose(sideOf(dialog, 'Original remote'), remoteB)
       await choose(sideOf(dialog, 'New remote'), meta, data)
-      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor(patient)
+      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor()
       await sideOf(dialog, 'New remote')
         .getByText(/press\.sigmf-data, .* 250,000 samples a second, centre 433\.920\sMHz/)
         .waitFor()
     })
 
-    it('being measured can be cancelled by keyboard: the worker is gone and nothing is kept', {
-      timeout: 180_000,
-    }, async () => {
+    it('being measured can be cancelled by keyboard: the worker is gone and nothing is kept', async () => {
       const dialog = await open()
       const file = join(office.folder, 'long_433.92M_2400k.cu8')
       const block = readFileSync(remoteB)
@@ -261,12 +246,12 @@ describe.skipIf(why !== null)(
       writeFileSync(file, Buffer.concat(Array.from({ length: 400 }, () => block)))
       const side = sideOf(dialog, 'New remote')
       await choose(side, file)
-      await side.getByRole('progressbar').waitFor(patient)
+      await side.getByRole('progressbar').waitFor()
       expect(measuring().length).toBeGreaterThan(0)
       await side.getByRole('button', { name: 'Cancel' }).focus()
       await page.keyboard.press('Enter')
-      await side.getByText('Choose its recording').waitFor(patient)
-      await expect.poll(() => measuring(), patient).toEqual([])
+      await side.getByText('Choose its recording').waitFor()
+      await expect.poll(() => measuring()).toEqual([])
       expect(await stored()).toEqual(before)
       await page.keyboard.press('Escape')
       await dialog.waitFor({ state: 'detached' })

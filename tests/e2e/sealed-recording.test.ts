@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { chooseRecording, openChapter, openFromBoard, sayWho } from '../support/by-hand.ts'
 import { chromiumPath, launch, Served } from '../support/served.ts'
 import { captures, shearline } from '../support/shearline.ts'
+import { untilSent } from '../support/tablets.ts'
 
 const served = new Served()
 let browser: Browser
@@ -19,15 +20,13 @@ describe.skipIf(chromiumPath === null || captures === null)(
       await served.start()
       browser = await launch()
       page = await browser.newPage({ viewport: { width: 390, height: 844 } })
-    }, 180_000)
+    })
     afterAll(async () => {
       await browser?.close()
       await served.stop()
     })
 
-    it("is sealed to a key taken over from the office, and age opens it to the file's own bytes", {
-      timeout: 180_000,
-    }, async () => {
+    it("is sealed to a key taken over from the office, and age opens it to the file's own bytes", async () => {
       const { identity, recipient } = await newIdentity()
       const added = shearline([
         ...['vault', 'recipients', 'add', recipient, '--name', 'office', '--data', served.data],
@@ -39,18 +38,20 @@ describe.skipIf(chromiumPath === null || captures === null)(
       await page.getByText('Nobody yet').waitFor()
       await page.getByRole('button', { name: 'Take over the key of office' }).click()
       await page.getByRole('button', { name: 'Remove office' }).waitFor()
-      expect(await page.getByText('The office seals to these keys too').count()).toBe(0)
+      await expect.poll(() => page.getByText('The office seals to these keys too').count()).toBe(0)
 
       await openFromBoard(page, served.url, 'Estate car, spare wanted')
       await openChapter(page, 'faults')
       const recording = join(captures ?? '', '01_can11_obd_uds_kwp_scan.log')
       const dialog = await chooseRecording(page, recording)
+      await dialog.getByText('Units that answered').waitFor()
       await dialog.getByRole('radio', { name: 'Only keep it' }).check()
       await dialog.getByRole('checkbox', { name: 'Keep it too, sealed' }).check()
       await dialog.getByRole('button', { name: 'Record it' }).click()
       await sayWho(page)
       await dialog.waitFor({ state: 'detached' })
-      await page.getByText('Saved, all sent').waitFor({ timeout: 60_000 })
+      await untilSent(page)
+      await page.getByText('Saved, all sent').waitFor()
 
       const answer = await fetch(`${served.url}api/jobs/demo-estate/facts`)
       const { facts } = (await answer.json()) as { facts: Fact[] }

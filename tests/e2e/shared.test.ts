@@ -3,9 +3,10 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { sayWho } from '../support/by-hand.ts'
 import { shoot } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
-import { benchFolder, cannotRun, keptIn, Office, untilKept } from '../support/tablets.ts'
+import { benchFolder, cannotRun, keptIn, Office, untilHeld, untilKept } from '../support/tablets.ts'
 
 const office = new Office()
 let browser: Browser
@@ -60,14 +61,14 @@ describe.skipIf(cannotRun !== null)('a report shared to the bench', () => {
     browser = await launch()
     context = await browser.newContext({ viewport: { width: 390, height: 844 } })
     page = await context.newPage()
-    page.setDefaultTimeout(10_000)
     await page.goto(office.url)
     await untilKept(page)
     // The job must be on this device before the connection goes.
     await page.goto(`${office.url}#/job/demo-estate`)
     await page.locator('#chapter-arrival').waitFor()
+    await untilHeld(page, office, 'demo-estate')
     await office.kill()
-  }, 120_000)
+  })
 
   afterAll(async () => {
     await browser?.close()
@@ -100,15 +101,11 @@ describe.skipIf(cannotRun !== null)('a report shared to the bench', () => {
   it('opens in that job, is read there, and is kept with its source blotted out', async () => {
     await page.getByRole('button', { name: 'Read it now' }).click()
     const understood = page.getByRole('region', { name: 'What will be kept' }).filter({ visible: true })
-    await understood.waitFor()
-    expect(await understood.textContent()).toMatch(/Engine control.*P0420-00.*Brakes/)
+    await expect.poll(() => understood.textContent()).toMatch(/Engine control.*P0420-00.*Brakes/)
     await page.getByRole('button', { name: 'Keep this scan' }).filter({ visible: true }).first().click()
-    const name = page.getByRole('dialog').getByRole('textbox').first()
-    if (await name.isVisible({ timeout: 1500 }).catch(() => false)) {
-      await name.fill('Ada Brook')
-      await page.getByRole('dialog').locator('button[type=submit]').click()
-    }
+    await sayWho(page, 'Ada Brook')
     await page.getByRole('heading', { name: 'Reports on record' }).waitFor()
+    await expect.poll(async () => (await scans()).length).toBe(1)
     const { blobs } = await keptIn(page)
     const [scan] = await scans()
     const body = scan?.body as {

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { openChapter } from '../support/by-hand.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
-import { cannotRun, Office, untilKept } from '../support/tablets.ts'
+import { cannotRun, Office, untilHeld, untilKept } from '../support/tablets.ts'
 
 const office = new Office()
 let browser: Browser
@@ -29,19 +29,19 @@ describe.skipIf(cannotRun !== null)(
         acceptDownloads: true,
       })
       page = await context.newPage()
-      page.setDefaultTimeout(20_000)
       page.on('pageerror', (error) => mishaps.push(error.message))
       await page.goto(office.url)
       await untilKept(page)
       await page.getByText('Small van, five keys stored').click()
       await page.locator('#chapter-handover').waitFor()
-    }, 180_000)
+      await untilHeld(page, office, 'demo-van')
+    })
     afterAll(async () => {
       await browser?.close()
       await office.close()
     })
 
-    it('are listed with a line each, and made without a connection', { timeout: 120_000 }, async () => {
+    it('are listed with a line each, and made without a connection', async () => {
       await office.kill()
       await openChapter(page, 'handover')
       const part = sheets('handover')
@@ -62,7 +62,7 @@ describe.skipIf(cannotRun !== null)(
       expect(await faultsOfAccess(page, '#chapter-handover')).toEqual([])
     })
 
-    it('give the row of a register as a table', { timeout: 60_000 }, async () => {
+    it('give the row of a register as a table', async () => {
       const button = sheets('handover').getByRole('button', { name: 'As a table (CSV)' })
       const [download] = await Promise.all([page.waitForEvent('download'), button.click()])
       const text = readFileSync(await download.path(), 'utf8')
@@ -70,17 +70,18 @@ describe.skipIf(cannotRun !== null)(
       expect(text).toContain('\r\ndemo-van,')
     })
 
-    it('stand in the chapter they belong to, the message ready to be copied', {
-      timeout: 60_000,
-    }, async () => {
+    it('stand in the chapter they belong to, the message ready to be copied', async () => {
       await openChapter(page, 'call')
       const part = sheets('call')
       await part.locator('summary').first().click()
       await part.getByText('Sheets the record holds nothing for').click()
-      expect(await part.getByRole('listitem').count()).toBe(1)
+      await expect.poll(() => part.getByRole('listitem').count()).toBe(1)
       await part.getByRole('button', { name: 'Make: What to bring' }).click()
-      const words = await part.getByRole('textbox', { name: 'As a message' }).inputValue()
-      expect(words).toContain('Please bring: every key of this car, working or not')
+      const message = part.getByRole('textbox', { name: 'As a message' })
+      await expect
+        .poll(() => message.inputValue())
+        .toContain('Please bring: every key of this car, working or not')
+      const words = await message.inputValue()
       await lookAt(page, 'sheets-call')
       await context.grantPermissions(['clipboard-read', 'clipboard-write'])
       await part.getByRole('button', { name: 'Copy the message' }).click()

@@ -1,7 +1,7 @@
 import { foldJob, type JobState } from '@shearline/jobfile'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { openChapter, part } from '../support/by-hand.ts'
+import { goToJob, openChapter, part } from '../support/by-hand.ts'
 import { faultsOfAccess, lookAt } from '../support/looked-at.ts'
 import { launch } from '../support/served.ts'
 import { cannotRun, keptIn, Office } from '../support/tablets.ts'
@@ -45,17 +45,14 @@ describe.skipIf(cannotRun !== null)(
       await page.getByLabel('Your name').fill('technician')
       await page.getByRole('button', { name: 'Keep', exact: true }).click()
       await page.getByText('saved here').first().waitFor()
-    }, 180_000)
+    })
     afterAll(async () => {
       await browser?.close()
-      await office.kill()
+      await office.close()
     })
 
-    it('chooses a rule with what is not known, and shows where the car may be stranded', {
-      timeout: 180_000,
-    }, async () => {
-      await page.goto(`${office.url}#/job/${job}`)
-      await page.locator('#chapter-plan').waitFor()
+    it('chooses a rule with what is not known, and shows where the car may be stranded', async () => {
+      await goToJob(page, office.url, job, 'Estate car, spare wanted')
       await openChapter(page, 'plan')
       const fresh = page.locator('#chapter-plan section', { hasText: 'The new key' }).last()
       await fresh.getByRole('radio', { name: 'Proximity key' }).check()
@@ -90,9 +87,9 @@ describe.skipIf(cannotRun !== null)(
 
       const rehearsal = part(page, 'rehearsal-not-read')
       const line = rehearsal.getByRole('region', { name: 'The session as a line of steps' })
-      await line.getByText('stranded').first().waitFor({ timeout: 60_000 })
+      await line.getByText('stranded').first().waitFor()
       // Nobody knows what a break leaves: it may be nothing, at every step (ENR-12, ENR-18).
-      expect(await line.getByRole('button', { name: /stranded/ }).count()).toBe(3)
+      await expect.poll(() => line.getByRole('button', { name: /stranded/ }).count()).toBe(3)
       await rehearsal.getByText('The supply was lost').first().click()
       await rehearsal.getByText('To drive away:').first().waitFor()
       await usable('rehearsal')
@@ -101,9 +98,7 @@ describe.skipIf(cannotRun !== null)(
       await rehearsal.getByText('Read in the order A, B.').waitFor()
     })
 
-    it('guides a session, is stopped, and keeps the penalty clock running over a reload', {
-      timeout: 180_000,
-    }, async () => {
+    it('guides a session, is stopped, and keeps the penalty clock running over a reload', async () => {
       await openChapter(page, 'teach')
       await guide().getByRole('button', { name: 'The session is open' }).click()
       await guide().getByText('Show key A to the car').waitFor()
@@ -128,7 +123,7 @@ describe.skipIf(cannotRun !== null)(
 
       const recovery = guide().getByRole('region', { name: 'It stopped after key A' })
       const clock = recovery.getByRole('timer')
-      await clock.waitFor({ timeout: 30_000 })
+      await clock.waitFor()
       const seconds = async () => {
         const [minutes = 0, rest = 0] = ((await clock.textContent()) ?? '').split(':').map(Number)
         return minutes * 60 + rest
@@ -139,11 +134,11 @@ describe.skipIf(cannotRun !== null)(
       await usable('recovery')
       await picture('recovery', '#chapter-teach')
       await page.reload()
-      await clock.waitFor({ timeout: 30_000 })
+      await clock.waitFor()
       await expect.poll(seconds).toBeLessThan(before)
     })
 
-    it('follows the way back, finishes, and wants every key tried again', { timeout: 180_000 }, async () => {
+    it('follows the way back, finishes, and wants every key tried again', async () => {
       await guide().getByRole('button', { name: 'Done' }).click()
       await guide().getByRole('heading', { name: 'Open a new session' }).waitFor()
       await guide().getByRole('button', { name: 'The session is open' }).click()
@@ -162,31 +157,32 @@ describe.skipIf(cannotRun !== null)(
         (await state()).tumblers
           .find((tumbler) => tumbler.name === 'keys')
           ?.needs.filter((need) => need.code === 'retest-after-break').length
-      await expect.poll(wanted, { timeout: 30_000 }).toBe(2)
+      await expect.poll(wanted).toBe(2)
       await usable('prove')
       await picture('prove', '#chapter-prove')
       await prove.getByRole('button', { name: 'Key A starts the car' }).click()
       await prove.getByText('Every key again: 1 of 2').waitFor()
       await prove.getByRole('button', { name: 'Key B starts the car' }).click()
       await prove.getByText('Every key again: 2 of 2').waitFor()
-      await expect.poll(wanted, { timeout: 30_000 }).toBe(0)
-      const { grid, teaching } = await state()
-      expect(
-        grid.rows.map(({ after }) => after.find((cell) => cell.function === 'passive-start')?.outcome),
-      ).toEqual(['works', 'works'])
+      await expect.poll(wanted).toBe(0)
+      const started = async () =>
+        (await state()).grid.rows.map(
+          ({ after }) => after.find((cell) => cell.function === 'passive-start')?.outcome,
+        )
+      await expect.poll(started).toEqual(['works', 'works'])
+      const { teaching } = await state()
       expect([teaching.breakOff, teaching.sessionClosed, teaching.taught]).toEqual([null, true, ['A', 'B']])
     })
 
-    it('offers the rule under its own name in the next job, and takes back a key noted by mistake', {
-      timeout: 180_000,
-    }, async () => {
-      await page.goto(`${office.url}#/job/demo-van`)
-      await page.locator('#chapter-plan').waitFor()
+    it('offers the rule under its own name in the next job, and takes back a key noted by mistake', async () => {
+      await goToJob(page, office.url, 'demo-van', 'Small van, five keys stored')
       await openChapter(page, 'plan')
       const rule = part(page, 'rule-not-chosen')
       await rule.getByText('Choose another rule').click()
       await rule.getByRole('button', { name: /^Estates of this firm/ }).click()
-      expect(await rule.locator('[data-path="onBreak"] input[value=unknown]').isChecked()).toBe(true)
+      await expect
+        .poll(() => rule.locator('[data-path="onBreak"] input[value=unknown]').isChecked())
+        .toBe(true)
 
       await openChapter(page, 'teach')
       await guide().getByRole('button', { name: 'Take back' }).click()

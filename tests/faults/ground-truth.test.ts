@@ -18,7 +18,7 @@ let judged: readonly Judged[] = []
 
 beforeAll(() => {
   judged = Array.from({ length: VISITS }, (_, index) => judgeVisit(FIRST_SEED + index)).flat()
-}, 300_000)
+})
 
 describe('the class of a fault', () => {
   it('is never left without a truth to hold it against', () => {

@@ -43,7 +43,7 @@ function flood(name: string, count: number): Flooded {
   return flooded
 }
 
-describe('floods', { timeout: long ? 1_200_000 : 180_000 }, () => {
+describe('floods', { timeout: 1_200_000 }, () => {
   it('zeros are no recording', () => {
     const { format, codes } = flood('zeros', MEGABYTES)
     expect([format, codes]).toEqual(['unknown', { 'format-unknown': 1 }])

@@ -49,7 +49,7 @@ describe('the sound recordings', () => {
   })
 })
 
-describe('damaged recordings', { timeout: 180_000 }, () => {
+describe('damaged recordings', () => {
   it.each(RECORDINGS)('$name', (recording) => {
     const others = RECORDINGS.filter(({ format }) => format === recording.format)
     const seeds = [recording, recording, ...others]

@@ -8,7 +8,7 @@ import { RECORDINGS } from './recordings.ts'
 const EVERY = 256
 const STEP = process.env.SHEARLINE_FUZZ_SECONDS === undefined ? 19 : 1
 
-describe('cut at every byte', { timeout: 180_000 }, () => {
+describe('cut at every byte', () => {
   it.each(RECORDINGS)(
     '$name: ends without an exception, tells the place, shows what came before',
     ({ bytes }) => {

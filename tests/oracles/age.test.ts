@@ -103,7 +103,7 @@ describe.skipIf(absent.length > 0)(`the vault and Debian's age${note}`, () => {
     }
   })
 
-  it('a passphrase opens the same way on both sides', { timeout: 90_000 }, async () => {
+  it('a passphrase opens the same way on both sides', async () => {
     writeFileSync(at('ours-p.age'), (await seal({ passphrase })).file)
     typing(passphrase, 'age', '-d', '-o', at('ours-p.plain'), at('ours-p.age'))
     expect(split(at('ours-p.plain')).rest.equals(secret)).toBe(true)
@@ -115,7 +115,7 @@ describe.skipIf(absent.length > 0)(`the vault and Debian's age${note}`, () => {
     expect((await gathered(opened.stream)).equals(secret)).toBe(true)
   })
 
-  it('a private key made and wrapped on one side serves on the other', { timeout: 90_000 }, async () => {
+  it('a private key made and wrapped on one side serves on the other', async () => {
     const made = await newIdentity()
     const text = identityText(made, '2026-11-25T09:12:00Z')
     writeFileSync(at('made.key'), text)
@@ -181,7 +181,6 @@ describe('the test vectors of the format (cctv-age)', () => {
 
   it.each(vectors.map((vector) => [vector.name, vector] as const))(
     '%s ends as the vector says, and gives out no other byte',
-    { timeout: 60_000 },
     async (_, vector) => {
       const given: Uint8Array[] = []
       let ended = 'success'

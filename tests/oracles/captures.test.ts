@@ -33,7 +33,7 @@ function idsOf(name: string): number[] {
   return ids.split(',').map((id) => Number.parseInt(id, 16))
 }
 
-describe.skipIf(captures === null || !tsharkPresent)('tshark', { timeout: 180_000 }, () => {
+describe.skipIf(captures === null || !tsharkPresent)('tshark', () => {
   it.each([
     ['01_can11_obd_uds_kwp_scan.log', 1845],
     ['10_can11_uds_scan_be.pcapng', 9434],
@@ -69,7 +69,7 @@ describe.skipIf(captures === null || !tsharkPresent)('tshark', { timeout: 180_00
   })
 })
 
-describe.skipIf(captures === null || !pythonPresent)('scapy and python-can', { timeout: 180_000 }, () => {
+describe.skipIf(captures === null || !pythonPresent)('scapy and python-can', () => {
   const text = [
     '01_can11_obd_uds_kwp_scan.log',
     '03_can11_uds22_multi_dir.log',

@@ -54,7 +54,7 @@ describe('our own reading', () => {
   })
 })
 
-describe.skipIf(!tsharkPresent)('tshark', { timeout: 180_000 }, () => {
+describe.skipIf(!tsharkPresent)('tshark', () => {
   /** A short FD frame looks like a classic one in what tshark prints here. */
   const withoutShortFd = (line: string): string => line.replace(/ F (\S{0,16})$/, ' - $1')
 
@@ -80,7 +80,7 @@ describe.skipIf(!tsharkPresent)('tshark', { timeout: 180_000 }, () => {
   })
 })
 
-describe.skipIf(!pythonPresent)('python-can and scapy', { timeout: 180_000 }, () => {
+describe.skipIf(!pythonPresent)('python-can and scapy', () => {
   let answers: Answer[] = []
   const answer = (index: number): Answer => answers[index] as Answer
 

@@ -39,7 +39,7 @@ beforeAll(() => {
 })
 afterAll(() => rmSync(folder, { recursive: true }))
 
-describe('the bus of a practice car', { timeout: 120_000 }, () => {
+describe('the bus of a practice car', () => {
   it.skipIf(!tsharkPresent)('is read by tshark frame by frame and message by message as we read it', () => {
     expect(tsharkFrames(at('visit.pcapng'))).toEqual(framesOf(at('visit.pcapng')))
     const ours = messagesOf(at('visit.pcapng'))

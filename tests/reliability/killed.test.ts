@@ -26,7 +26,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'shearline-killed-'))
 })
 afterAll(async () => {
-  await rm(folder, { recursive: true, force: true })
+  await rm(folder, { recursive: true, force: true, maxRetries: 5 })
 })
 
 /** Counts writes of all tablets, and ends the server at a drawn one. */

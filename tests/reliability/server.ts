@@ -33,7 +33,7 @@ export class ServerProcess {
     const url = await new Promise<string>((resolve, reject) => {
       child.stdout.on('data', (chunk) => {
         said += String(chunk)
-        const address = /open at (http:\S+)/.exec(said)?.[1]
+        const address = /open at (http:\S+)\s/.exec(said)?.[1]
         if (address !== undefined) resolve(address)
       })
       child.on('exit', (code) => reject(new Error(`the server ended with ${code}: ${said}`)))

@@ -1,5 +1,6 @@
 /** What a person does on the bench in many tests: open a job and its chapters, say who works, choose a file. */
 import type { Browser, Locator, Page } from 'playwright-core'
+import { expect } from 'vitest'
 
 /** A fresh device as large as a phone, in which axe may look; what goes wrong on its page is added to `mishaps`. */
 export async function openPhone(browser: Browser, mishaps: string[]): Promise<Page> {
@@ -11,7 +12,6 @@ export async function openPhone(browser: Browser, mishaps: string[]): Promise<Pa
     acceptDownloads: true,
   })
   const page = await context.newPage()
-  page.setDefaultTimeout(20_000)
   page.on('pageerror', (error) => mishaps.push(error.message))
   return page
 }
@@ -21,23 +21,40 @@ export function part(page: Page, need: string): Locator {
   return page.locator(`[data-need~="${need}"]`).first()
 }
 
-/** Unfolds a chapter. */
+/** Unfolds a chapter and waits until it is drawn, which comes a moment after its head says that it is open. */
 export async function openChapter(page: Page, name: string): Promise<void> {
   const button = page.locator(`#chapter-${name} h2 button`)
   await button.waitFor()
   if ((await button.getAttribute('aria-expanded')) === 'false') await button.click()
+  await page.locator(`#chapter-${name} [data-built]`).waitFor()
 }
 
-/** Unfolds every chapter; each click takes one out of the list. */
+/** Unfolds every chapter and waits until all are drawn. */
 export async function openAllChapters(page: Page): Promise<void> {
-  const folded = page.locator('section h2 button[aria-expanded=false]')
-  for (let left = await folded.count(); left > 0; left = await folded.count()) await folded.first().click()
+  const heads = page.locator('section[id^=chapter-] h2 button')
+  await heads.first().waitFor()
+  const folded = page.locator('section[id^=chapter-] h2 button[aria-expanded=false]')
+  for (let left = await folded.count(); left > 0; left = await folded.count()) {
+    await folded.first().click()
+    await expect.poll(() => folded.count()).toBeLessThan(left)
+  }
+  await expect
+    .poll(() => page.locator('section[id^=chapter-] [data-built]').count())
+    .toBe(await heads.count())
+}
+
+/** Goes to a job by its address and waits until it is this job that is shown: the page that is left stays for a moment. */
+export async function goToJob(page: Page, url: string, job: string, title: string): Promise<void> {
+  await page.goto(`${url}#/job/${job}`)
+  await page.getByRole('heading', { level: 1, name: title }).waitFor()
+  await page.locator('#chapter-arrival').waitFor()
 }
 
 /** Opens a job from the board by its name and waits until its chapters are there. */
 export async function openFromBoard(page: Page, url: string, title: string): Promise<void> {
   await page.goto(url)
   await page.getByText(title).click()
+  await page.getByRole('heading', { level: 1, name: title }).waitFor()
   await page.locator('#chapter-arrival').waitFor()
 }
 

@@ -65,8 +65,21 @@ export async function shoot(
   await page.screenshot({ path: join(shots, `${name.replaceAll(' ', '-')}.png`), ...options })
 }
 
+/** Waits until nothing moves or fades any more; what never ends, such as the sign of something busy, is let be. */
+async function untilStill(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    const ending = document
+      .getAnimations()
+      .filter((one) => Number.isFinite(one.effect?.getComputedTiming().endTime))
+    // One that stands still by its style never ends either: it is not waited for any longer than this.
+    const longest = new Promise((resolve) => setTimeout(resolve, 10_000))
+    await Promise.race([longest, Promise.allSettled(ending.map((one) => one.finished))])
+  })
+}
+
 /** What axe finds against WCAG 2.2 AA inside a selector; the page's own policy must be bypassed (`bypassCSP`). */
 export async function axeFaults(page: Page, within = 'html'): Promise<readonly string[]> {
+  await untilStill(page)
   await page.evaluate(axe)
   return page.evaluate(async (selector) => {
     const { axe: check } = window as unknown as {
@@ -80,7 +93,8 @@ export async function axeFaults(page: Page, within = 'html'): Promise<readonly s
 }
 
 /** Controls inside a selector that are shown lower than 48 px; `also` adds a selector of what is to be tapped there. */
-export function lowControls(page: Page, within = 'html', also?: string): Promise<readonly string[]> {
+export async function lowControls(page: Page, within = 'html', also?: string): Promise<readonly string[]> {
+  await untilStill(page)
   const controls = 'button, input:not(.sr), select, textarea, summary, .sr + label'
   return page.evaluate(
     (selector) =>
@@ -96,7 +110,8 @@ export function lowControls(page: Page, within = 'html', also?: string): Promise
 }
 
 /** Says when what a selector finds first (the page, if left out) has to be scrolled sideways. */
-export function tooWide(page: Page, within = 'html'): Promise<readonly string[]> {
+export async function tooWide(page: Page, within = 'html'): Promise<readonly string[]> {
+  await untilStill(page)
   return page.evaluate((selector) => {
     const element = document.querySelector(selector)
     if (element === null) return [`${selector}: not there`]

@@ -2,7 +2,7 @@ import { type ChildProcess, spawn } from 'node:child_process'
 import { existsSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type Browser, chromium } from 'playwright-core'
+import { type Browser, type BrowserContext, chromium } from 'playwright-core'
 import { root } from './shearline.ts'
 
 const candidates = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome']
@@ -10,9 +10,16 @@ const candidates = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/
 /** A Chromium on this machine, or null: the tests that need one then say so. */
 export const chromiumPath: string | null = candidates.find((path) => existsSync(path)) ?? null
 
+/** Lets a browser take as long for each thing as a slow machine does that has much else to do. */
+export function patiently<T extends BrowserContext>(context: T): T {
+  context.setDefaultTimeout(60_000)
+  return context
+}
+
 /** Starts headless Chromium without anything that would ask the network. */
-export function launch(...more: readonly string[]): Promise<Browser> {
-  return chromium.launch({
+export async function launch(...more: readonly string[]): Promise<Browser> {
+  const browser = await chromium.launch({
+    timeout: 180_000,
     ...(chromiumPath === null ? {} : { executablePath: chromiumPath }),
     args: [
       '--no-sandbox',
@@ -26,6 +33,8 @@ export function launch(...more: readonly string[]): Promise<Browser> {
       ...more,
     ],
   })
+  browser.on('context', patiently)
+  return browser
 }
 
 /** The real server as a process of its own on a fresh data folder with the invented jobs. */
@@ -43,7 +52,7 @@ export class Served {
     this.url = await new Promise((resolve, reject) => {
       child.stdout.on('data', (chunk) => {
         said += String(chunk)
-        const address = /open at (http:\S+)/.exec(said)?.[1]
+        const address = /open at (http:\S+)\s/.exec(said)?.[1]
         if (address !== undefined) resolve(address)
       })
       child.stderr.on('data', (chunk) => {
@@ -60,6 +69,6 @@ export class Served {
       child.kill('SIGTERM')
       await ended
     }
-    rmSync(this.folder, { recursive: true, force: true })
+    rmSync(this.folder, { recursive: true, force: true, maxRetries: 5 })
   }
 }

@@ -26,6 +26,9 @@ export function shearline(
     cwd: options.cwd ?? root,
     env: { ...process.env, ...options.env },
     maxBuffer: 1 << 28,
+    // A command that hangs would hang the test with it, which cannot be ended meanwhile.
+    timeout: 1_200_000,
+    killSignal: 'SIGKILL',
     ...(options.input === undefined ? {} : { input: options.input }),
   })
   return { code: ran.status, out: ran.stdout, err: ran.stderr }

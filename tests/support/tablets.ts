@@ -6,7 +6,8 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Device, Fact } from '@shearline/jobfile'
 import { type BrowserContext, chromium, type Page } from 'playwright-core'
-import { chromiumPath } from './served.ts'
+import { expect, vi } from 'vitest'
+import { chromiumPath, patiently } from './served.ts'
 import { root } from './shearline.ts'
 
 /** The built bench: that of the project, or another build while one is worked on. */
@@ -19,6 +20,12 @@ export const cannotRun: string | null =
     : existsSync(join(benchFolder, 'index.html'))
       ? null
       : 'the bench is not built (npm run build)'
+
+/**
+ * A port that systems give to nobody who asks for any (those begin at 32768 or later): whoever starts a server while ours
+ * is down does not get our address.
+ */
+const drawPort = () => 20_000 + Math.floor(Math.random() * 12_000)
 
 /** The real server as a process of its own, at one address for as long as the object lives. */
 export class Office {
@@ -41,8 +48,18 @@ export class Office {
       await this.kill()
     }
     const script = fileURLToPath(new URL('./serve-bench.ts', import.meta.url))
-    this.url = await this.#run([script, this.data, this.bench, String(this.#port)])
-    this.#port = Number(new URL(this.url).port)
+    for (let tries = 0; ; tries++) {
+      const port = this.#port === 0 ? drawPort() : this.#port
+      try {
+        this.url = await this.#run([script, this.data, this.bench, String(port)])
+        this.#port = port
+        return
+      } catch (error) {
+        this.#child = null
+        // Only a first start may go elsewhere: afterwards browsers look for the server where it was.
+        if (this.#port !== 0 || tries === 20 || !String(error).includes('port-taken')) throw error
+      }
+    }
   }
 
   #run(args: readonly string[]): Promise<string> {
@@ -54,13 +71,13 @@ export class Office {
     return new Promise((resolve, reject) => {
       child.stdout.on('data', (chunk) => {
         said += String(chunk)
-        const address = /open at (http:\S+)/.exec(said)?.[1]
+        const address = /open at (http:\S+)\s/.exec(said)?.[1]
         if (address !== undefined) resolve(address)
       })
       child.stderr.on('data', (chunk) => {
         said += String(chunk)
       })
-      child.on('exit', () => reject(new Error(`the server ended: ${said}`)))
+      child.on('close', () => reject(new Error(`the server ended: ${said}`)))
     })
   }
 
@@ -91,8 +108,9 @@ export class Office {
 }
 
 /** Opens a browser on a profile of its own that is kept between starts; `film` is what its camera sees. */
-export function openTablet(profile: string, film?: string): Promise<BrowserContext> {
-  return chromium.launchPersistentContext(profile, {
+export async function openTablet(profile: string, film?: string): Promise<BrowserContext> {
+  const context = await chromium.launchPersistentContext(profile, {
+    timeout: 180_000,
     ...(chromiumPath === null ? {} : { executablePath: chromiumPath }),
     viewport: { width: 820, height: 1180 },
     acceptDownloads: true,
@@ -114,6 +132,7 @@ export function openTablet(profile: string, film?: string): Promise<BrowserConte
           ]),
     ],
   })
+  return patiently(context)
 }
 
 /** Waits until the whole bench is in the browser's cache, so that the server may go. */
@@ -136,6 +155,23 @@ export interface Kept {
   readonly outbox: readonly number[]
   readonly blobs: readonly { readonly sha256: string; readonly bytes: number; readonly sent: boolean }[]
   readonly documents: readonly { readonly seal: string; readonly sha256: string; readonly sent: boolean }[]
+}
+
+/** Waits until the server has everything the browser keeps. What the page says of it may be a moment old. */
+export async function untilSent(page: Page): Promise<void> {
+  const unsent = async () => {
+    const { outbox, blobs, documents } = await keptIn(page)
+    return outbox.length + [...blobs, ...documents].filter(({ sent }) => !sent).length
+  }
+  await expect.poll(unsent, { timeout: 120_000, interval: 100 }).toBe(0)
+}
+
+/** Waits until the browser keeps every fact of a job that the server has, so that the server may go. */
+export async function untilHeld(page: Page, office: Office, job: string): Promise<void> {
+  const { facts } = await office.ask<{ facts: Fact[] }>(`api/jobs/${job}/facts`)
+  const held = async () => (await keptIn(page)).facts.filter((fact) => fact.job === job).length
+  // Not by polling an expectation: that is for tests only, and this serves what comes before them too.
+  await vi.waitFor(async () => expect(await held()).toBe(facts.length), { timeout: 60_000, interval: 100 })
 }
 
 /** Reads the stores of the browser a page runs in. */

@@ -21,7 +21,7 @@ export async function importAs(
   which: string,
 ): Promise<string> {
   const dialog = await chooseRecording(page, file)
-  await dialog.getByText('Units that answered').waitFor({ timeout: 60_000 })
+  await dialog.getByText('Units that answered').waitFor()
   const found = (await dialog.textContent()) ?? ''
   await picture?.('import')
   await dialog.getByRole('radio', { name: which }).check()
@@ -53,12 +53,11 @@ export async function proveVan({ page, picture }: VanJob): Promise<void> {
   await openChapter(page, 'prove')
   const grid = part(page, 'tests-after-open')
   await grid.getByRole('checkbox').check()
-  for (;;) {
-    const open = grid.locator('button[data-outcome=open]')
-    const count = await open.count()
-    if (count === 0) break
+  const open = grid.locator('button[data-outcome=open]')
+  await open.first().waitFor()
+  for (let left = await open.count(); left > 0; left = await open.count()) {
     await open.first().click()
-    await expect.poll(() => open.count(), { timeout: 20_000 }).toBeLessThan(count)
+    await expect.poll(() => open.count()).toBeLessThan(left)
   }
   await picture?.('grid')
   const supply = part(page, 'supply-after-missing')
@@ -78,13 +77,14 @@ export async function scanVan(van: VanJob, recording: string): Promise<void> {
   await faults.getByText('U0140-87').filter({ visible: true }).first().waitFor()
   await van.picture?.('faults')
   await expect
-    .poll(async () => (await standing()).faults.faults.map((line) => line.class).sort(), { timeout: 30_000 })
+    .poll(async () => (await standing()).faults.faults.map((line) => line.class).sort())
     .toEqual(['raised-by-work', 'there-before-still'])
   // What the work raised is still stored: the customer is told and acknowledges it.
   await faults.getByText('Let the customer acknowledge it').first().click()
   const acknowledge = page
     .locator('#chapter-faults form', { has: page.getByRole('button', { name: 'Acknowledged: record it' }) })
     .first()
+  await acknowledge.getByRole('textbox').first().waitFor()
   for (const field of await acknowledge.getByRole('textbox').all())
     await field.fill('Fleet manager, told that it clears by itself')
   await acknowledge.getByRole('button', { name: 'Acknowledged: record it' }).click()
@@ -98,7 +98,7 @@ export async function settleVan({ page, standing }: VanJob): Promise<void> {
   await cautions.first().waitFor()
   for (let left = await cautions.count(); left > 0; left = await cautions.count()) {
     await cautions.first().click()
-    await expect.poll(() => cautions.count(), { timeout: 20_000 }).toBeLessThan(left)
+    await expect.poll(() => cautions.count()).toBeLessThan(left)
   }
   const price = part(page, 'price-not-agreed')
   await price.getByRole('textbox', { name: /^Line 1: amount/ }).fill('350')
@@ -106,9 +106,8 @@ export async function settleVan({ page, standing }: VanJob): Promise<void> {
   await price.getByText('Sum').waitFor()
   await part(page, 'retention-not-set').getByRole('button', { name: 'Record', exact: true }).click()
   await expect
-    .poll(
-      async () => (await standing()).tumblers.flatMap((tumbler) => tumbler.needs.map((need) => need.code)),
-      { timeout: 30_000 },
+    .poll(async () =>
+      (await standing()).tumblers.flatMap((tumbler) => tumbler.needs.map((need) => need.code)),
     )
     .toEqual(['not-sealed'])
 }
@@ -116,6 +115,6 @@ export async function settleVan({ page, standing }: VanJob): Promise<void> {
 /** Seals the job in the browser and waits until its document is there. */
 export async function sealVan({ page, standing }: VanJob): Promise<void> {
   await page.getByRole('button', { name: 'Seal the document' }).click()
-  await page.getByRole('link', { name: 'Save the document as a file' }).waitFor({ timeout: 60_000 })
-  await expect.poll(async () => (await standing()).inLine, { timeout: 30_000 }).toBe(true)
+  await page.getByRole('link', { name: 'Save the document as a file' }).waitFor()
+  await expect.poll(async () => (await standing()).inLine).toBe(true)
 }

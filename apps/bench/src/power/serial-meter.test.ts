@@ -1,5 +1,5 @@
 import type { MeterLine } from '@shearline/keywork'
-import { describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { openMeter } from './serial-meter.ts'
 
 /** A port that behaves as Web Serial describes one, with a meter behind it that answers in SCPI; no real one is here. */
@@ -33,12 +33,17 @@ function meterPort(answer: (asked: string) => string | null) {
   }
 }
 
-const until = async (done: () => boolean) => {
-  for (let tries = 0; tries < 200 && !done(); tries += 1) await new Promise((go) => setTimeout(go, 5))
-  expect(done()).toBe(true)
-}
+const until = (done: () => boolean) => expect.poll(done, { interval: 5 }).toBe(true)
 
 describe('a serial meter', () => {
+  // However slowly this goes, the meter is asked once: the second after which it is asked again does not pass.
+  beforeEach(() => {
+    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] })
+  })
+  afterEach(() => {
+    vi.useRealTimers()
+  })
+
   it('is asked in SCPI at the speed set, and closed when we are done', async () => {
     const { serial, seen } = meterPort((asked) => (asked === 'MEAS:VOLT:DC?\n' ? '+1.2543E+01\r\n' : null))
     const heard: MeterLine[] = []

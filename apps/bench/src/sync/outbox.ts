@@ -28,6 +28,8 @@ export interface Sending {
 /** Facts in one request, and the letters after which the request is full (the server takes 32 MB). */
 const batch = 200
 const batchLetters = 4 << 20
+/** How long what another pass may have overlooked lies here before it is looked at again. Milliseconds. */
+const restBesideOther = 1000
 let sending: Sending = { state: 'reading', facts: 0, blobs: 0, uploading: null, refusal: null }
 let tries = 0
 let timer: ReturnType<typeof setTimeout> | undefined
@@ -69,9 +71,12 @@ export async function sendNow(): Promise<void> {
   clearTimeout(timer)
   await navigator.locks.request('shearline-outbox', { ifAvailable: true }, async (lock) => {
     if (lock === null) {
-      // Another page of this browser is sending; this one only says how much is left.
+      // Another pass is on its way, here or in another page of this browser; this one only says how much is left.
       await count()
-      show({ state: sending.facts + sending.blobs === 0 ? 'sent' : 'waiting' })
+      const left = sending.facts + sending.blobs > 0
+      show({ state: left ? 'waiting' : 'sent' })
+      // The other one may have counted for the last time before this was kept.
+      if (left) sendAfter(restBesideOther)
       return
     }
     try {
@@ -89,7 +94,7 @@ export async function sendNow(): Promise<void> {
       const more = sending.facts + sending.blobs > 0
       show({ state: more ? 'sending' : 'sent', refusal: null })
       // Kept while this pass ran: the announcement found the lock taken.
-      if (more) timer = setTimeout(() => void sendNow(), 0)
+      if (more) sendAfter(0)
       // Other open pages of this browser still show what they counted before.
       announce({ what: 'outbox' })
     } catch (error) {
@@ -98,6 +103,11 @@ export async function sendNow(): Promise<void> {
       if (sending.uploading !== null) show({ uploading: null })
     }
   })
+}
+
+function sendAfter(milliseconds: number): void {
+  clearTimeout(timer)
+  timer = setTimeout(() => void sendNow(), milliseconds)
 }
 
 async function count(): Promise<void> {
@@ -201,7 +211,7 @@ async function afterFailure(error: unknown): Promise<void> {
     return
   }
   show({ state: 'waiting', refusal: error instanceof Unreachable ? error.refusal : null })
-  timer = setTimeout(() => void sendNow(), waitBefore(tries, Math.random()))
+  sendAfter(waitBefore(tries, Math.random()))
   tries++
 }
 

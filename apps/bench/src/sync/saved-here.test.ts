@@ -60,7 +60,7 @@ describe.skipIf(noBrowser !== null)(
     beforeAll(async () => {
       bench = await serveAlone()
       profile = await mkdtemp(join(tmpdir(), 'shearline-tablet-'))
-    }, 180_000)
+    })
 
     afterAll(async () => {
       await bench?.close()
@@ -101,6 +101,6 @@ describe.skipIf(noBrowser !== null)(
       } finally {
         await tablet.kill()
       }
-    }, 180_000)
+    })
   },
 )

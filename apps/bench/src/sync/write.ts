@@ -3,7 +3,6 @@ import {
   type BodyInput,
   type Fact,
   type FactDraft,
-  foldJob,
   type Kind,
   summarise,
   writeFact,
@@ -11,6 +10,7 @@ import {
 import { ownDevice, signer } from '../device/self.ts'
 import { announce } from './changes.ts'
 import { database, type KeptBlob, type KeptDocument, type Self, settled, strict } from './database.ts'
+import { foldOnce } from './fold-once.ts'
 import { keepSummary } from './read.ts'
 
 /** A fact as a form hands it over: its kind, a body that fits, and its identifier when another draft names it. */
@@ -117,6 +117,6 @@ function nextInstant(lastAt: string | null, after: string | undefined): string {
 /** Keeps the board's line of a job as this device folds it, so that the board needs no engine. */
 async function keepOwnSummary(job: string): Promise<void> {
   const db = await database()
-  const summary = summarise(foldJob(job, await db.getAllFromIndex('facts', 'job', job)))
+  const summary = summarise(foldOnce(job, await db.getAllFromIndex('facts', 'job', job)))
   if (summary !== null) await keepSummary(summary)
 }

@@ -72,11 +72,9 @@ describe('a blob that arrives in parts', () => {
       `PATCH /api/blobs/${sha256}/parts HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nUpload-Offset: 0\r\nContent-Length: ${bytes.length}\r\n\r\n`,
     )
     socket.write(bytes.subarray(0, 50_000))
-    await expect.poll(received, { timeout: 10_000 }).toBe(50_000)
+    await expect.poll(received).toBe(50_000)
     socket.destroy()
-    await expect
-      .poll(async () => (await send(50_000, bytes.subarray(50_000), true)).status, { timeout: 10_000 })
-      .toBe(200)
+    await expect.poll(async () => (await send(50_000, bytes.subarray(50_000), true)).status).toBe(200)
   })
 
   test('at another offset is refused with the place to go on, and nothing is written', async () => {

@@ -47,12 +47,12 @@ describe('live updates', () => {
     for (const { jobs } of listeners) {
       // Enrolment writes into the device register, which may be told as well.
       const told = () => [...new Set(jobs)].filter((job) => job !== registerJob).sort()
-      await expect.poll(told, { timeout: 20_000 }).toEqual(['job-a', 'job-b'])
+      await expect.poll(told).toEqual(['job-a', 'job-b'])
     }
     await Promise.all(listeners.map(({ stop }) => stop()))
   })
 
-  test('tell of facts another process wrote on the same data directory', { timeout: 120_000 }, async () => {
+  test('tell of facts another process wrote on the same data directory', async () => {
     const { jobs, stop } = await listen(place().running.port)
     const writer = spawn(
       process.execPath,
@@ -65,7 +65,7 @@ describe('live updates', () => {
       { stdio: 'inherit' },
     )
     expect(await once(writer, 'close')).toEqual([0, null])
-    await expect.poll(() => jobs, { timeout: 20_000 }).toContain('job-elsewhere')
+    await expect.poll(() => jobs).toContain('job-elsewhere')
     await stop()
   })
 
@@ -73,9 +73,8 @@ describe('live updates', () => {
     const { reading } = await listen(place().running.port)
     const other = await openStore(place().data)
     await other.close()
-    const started = performance.now()
+    // Were they waited for, this would not come to an end: nothing else ends them.
     await place().running.close()
     await reading
-    expect(performance.now() - started).toBeLessThan(10_000)
   })
 })

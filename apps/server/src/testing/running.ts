@@ -40,7 +40,7 @@ export function withServer(): () => Place {
   })
   afterEach(async () => {
     await place.running.close()
-    await rm(place.folder, { recursive: true, force: true })
+    await rm(place.folder, { recursive: true, force: true, maxRetries: 5 })
   })
   return () => place
 }

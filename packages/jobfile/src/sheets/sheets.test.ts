@@ -164,7 +164,7 @@ describe('a sheet as a file', () => {
         writeFileSync(`${process.env.SHEARLINE_PAGES}/sheet-${name}-${sheet}.pdf`, pdf)
       }
     }
-  }, 60_000)
+  })
 
   it(`passes qpdf and is tagged PDF/A-3a for poppler${skipNote('qpdf', 'pdfinfo')}`, {
     skip: !present('qpdf') || !present('pdfinfo'),

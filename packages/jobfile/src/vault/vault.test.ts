@@ -91,7 +91,7 @@ describe('sealing and opening', () => {
     expect(await codeOf(openSecret(streamOf(file), {}))).toBe('no-key-fits')
   })
 
-  it('seals by a passphrase, and a wrong one opens nothing', { timeout: 60_000 }, async () => {
+  it('seals by a passphrase, and a wrong one opens nothing', async () => {
     const { file } = await sealed(memory(100), { passphrase: 'marsh-lantern-oval-tin\n' })
     const opened = await openSecret(streamOf(file), { passphrases: ['marsh-lantern-oval-tin'] })
     expect(await bytesOf(opened.stream)).toEqual(memory(100))
@@ -217,7 +217,7 @@ describe('recipients and identities', () => {
     expect(() => readRecipients(recipientsText([{ recipient: 'age1x', name: 'x' }]))).toThrow(VaultError)
   })
 
-  it('wraps a private key by a passphrase and reads it again', { timeout: 60_000 }, async () => {
+  it('wraps a private key by a passphrase and reads it again', async () => {
     const text = identityText({ identity, recipient }, '2026-11-25T09:12:00Z')
     const bytes = new TextEncoder().encode(text)
     expect(await readIdentities(bytes)).toEqual([identity])

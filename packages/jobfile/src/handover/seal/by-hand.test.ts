@@ -80,7 +80,7 @@ describe.skipIf(absent.length > 0)(
         const at = Math.floor(((step + 0.4) * end) / 24)
         fails(flipped(at, 1 << (step % 8)), `byte ${at}`)
       }
-    }, 60_000)
+    })
 
     it('fails with one byte changed in the seal or around it, but for the identifiers, which say nothing', () => {
       const from = baseOf(bytes).length
@@ -94,7 +94,7 @@ describe.skipIf(absent.length > 0)(
       )
       expect(places.length).toBeGreaterThan(30)
       for (const at of places) fails(flipped(at, 2), `byte ${at}`)
-    }, 120_000)
+    })
 
     it('fails with anything added that a reader would follow, also behind the line of the seal', () => {
       const update = `7 0 obj\n<<>>\nendobj\nxref\n7 1\n0000000000 00000 n \ntrailer\n<< /Size 99 >>\nstartxref\n0\n%%EOF\n`
