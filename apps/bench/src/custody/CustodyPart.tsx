@@ -5,6 +5,7 @@ import { Words } from '../form/Words.tsx'
 import { useDesk } from '../job/desk.ts'
 import { Facts } from '../job/Facts.tsx'
 import { Part, RecordForm, useFresh } from '../job/Part.tsx'
+import { packLabelWords } from '../policy/pack-text.ts'
 import { packNamed, usePacks } from '../policy/usePacks.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -27,7 +28,7 @@ export function CustodyPart() {
   const now = Date.now()
   const dayOf = (milliseconds: number) => day(new Date(milliseconds).toISOString(), zone)
   return (
-    <Part title={t('custody.title')} about={<p>{t('custody.pack', { pack: named })}</p>}>
+    <Part title={t('custody.title')} about={<p>{t('custody.pack', { pack: packLabelWords(named) })}</p>}>
       <Facts
         rows={clocks.map((clock) => [
           say(`retention.${clock.class}`),

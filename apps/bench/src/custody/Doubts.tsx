@@ -4,6 +4,7 @@ import { ownDevice } from '../device/self.ts'
 import formCss from '../form/form.module.css'
 import { useDesk } from '../job/desk.ts'
 import { onChange } from '../sync/changes.ts'
+import { listMark } from '../words/engine.ts'
 import { t, type WordKey } from '../words/index.ts'
 import css from './custody.module.css'
 import { noDoubts, type RegisterDoubts, registerDoubts } from './doubts.ts'
@@ -49,9 +50,9 @@ export function Doubts() {
   }, [job])
   const lines = [
     ...(doubts.ownRevoked === null ? [] : [t('doubts.own-revoked', { because: doubts.ownRevoked })]),
-    ...about('doubts.device-revoked', doubts.revoked),
-    ...about('doubts.not-witnessed', doubts.notWitnessed),
-    ...new Set(state.clocks.map((finding) => clockLine(finding, facts))),
+    ...about('doubts.device-revoked', doubts.revoked, doubts.names),
+    ...about('doubts.not-witnessed', doubts.notWitnessed, doubts.names),
+    ...new Set(state.clocks.map((finding) => clockLine(finding, facts, doubts.names))),
   ]
   if (lines.length === 0) return null
   return (
@@ -66,18 +67,20 @@ export function Doubts() {
   )
 }
 
-function about(key: WordKey, facts: readonly Fact[]): readonly string[] {
+function about(key: WordKey, facts: readonly Fact[], names: ReadonlyMap<string, string>): readonly string[] {
   if (facts.length === 0) return []
-  const devices = [...new Set(facts.map((fact) => fact.device))].join(', ')
+  const devices = [...new Set(facts.map(({ device }) => names.get(device) ?? device))].join(listMark())
   return [t(key, { count: facts.length, devices })]
 }
 
 function clockLine(
   finding: { readonly code: string; readonly where: object },
   facts: readonly Fact[],
+  names: ReadonlyMap<string, string>,
 ): string {
   const part = 'part' in finding.where ? String(finding.where.part) : ''
-  const device = facts.find((fact) => part.includes(fact.device))?.device ?? part
+  const id = facts.find((fact) => part.includes(fact.device))?.device ?? part
+  const device = names.get(id) ?? id
   const code = clockWords.has(finding.code) ? (finding.code as 'in-the-future') : 'other'
   return t(`doubts.clock.${code}`, { device })
 }

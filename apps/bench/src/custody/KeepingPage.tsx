@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react'
 import { addressOf } from '../app/route.ts'
 import formCss from '../form/form.module.css'
 import { everyPack } from '../policy/kept-packs.ts'
+import { packText } from '../policy/pack-text.ts'
 import { packNamed } from '../policy/usePacks.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -59,7 +60,7 @@ export default function KeepingPage() {
               {t('keeping.rule', {
                 days: due.days,
                 trigger: due.trigger.replaceAll('-', '_'),
-                source: due.source,
+                source: packText(due.source),
               })}
             </span>
             {due.stalled && <span className={css.quiet}>{t('keeping.stalled')}</span>}

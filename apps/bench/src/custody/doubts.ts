@@ -1,5 +1,5 @@
 /** @module Held against the firm's register: facts of devices that are no longer trusted. */
-import { type Fact, foldRegister, registerJob, Verifier, verifyFacts } from '@shearline/jobfile'
+import { type Device, type Fact, foldRegister, registerJob, Verifier, verifyFacts } from '@shearline/jobfile'
 import { keptFacts } from '../sync/read.ts'
 
 /** What the register says against this record. */
@@ -8,9 +8,16 @@ export interface RegisterDoubts {
   readonly notWitnessed: readonly Fact[]
   /** Why the firm no longer trusts this very device, or null. */
   readonly ownRevoked: string | null
+  /** What the devices this one has heard of are called, by identifier. */
+  readonly names: ReadonlyMap<string, string>
 }
 
-export const noDoubts: RegisterDoubts = { revoked: [], notWitnessed: [], ownRevoked: null }
+export const noDoubts: RegisterDoubts = {
+  revoked: [],
+  notWitnessed: [],
+  ownRevoked: null,
+  names: new Map(),
+}
 
 const verifier = new Verifier(crypto.subtle)
 
@@ -20,12 +27,13 @@ const verifier = new Verifier(crypto.subtle)
  */
 export async function registerDoubts(job: string, own: string | null): Promise<RegisterDoubts> {
   const register = await keptFacts(registerJob)
-  if (register.facts.length === 0) return noDoubts
   const { facts, devices } = await keptFacts(job)
+  const names = namesOf(devices)
+  if (register.facts.length === 0) return { ...noDoubts, names }
   const { devices: standing } = await foldRegister(register.facts, verifier)
   const ownRevoked = own === null ? null : (standing.get(own)?.revoked?.because ?? null)
   if ([...standing.values()].every(({ revoked, replaced }) => revoked === null && replaced === null))
-    return { ...noDoubts, ownRevoked }
+    return { ...noDoubts, ownRevoked, names }
   const check = await verifyFacts(facts, [...devices, ...register.devices], verifier, {
     register: register.facts,
   })
@@ -38,5 +46,19 @@ export async function registerDoubts(job: string, own: string | null): Promise<R
         const fact = place === null ? undefined : facts[Number(place[0]) - 1]
         return fact === undefined ? [] : [fact]
       })
-  return { revoked: named('device-revoked'), notWitnessed: named('not-witnessed'), ownRevoked }
+  return { revoked: named('device-revoked'), notWitnessed: named('not-witnessed'), ownRevoked, names }
+}
+
+/** Letters of an identifier that tell two devices of one name apart. */
+const tellApart = 6
+
+/** Names as people gave them; with the start of the identifier where two devices have the same. */
+export function namesOf(devices: readonly Device[]): ReadonlyMap<string, string> {
+  const named = devices.filter(({ name }) => name.trim() !== '')
+  return new Map(
+    named.map(({ device, name }) => {
+      const alone = named.every((other) => other.device === device || other.name !== name)
+      return [device, alone ? name : `${name} (${device.slice(0, tellApart)}\u2026)`]
+    }),
+  )
 }

@@ -1,5 +1,6 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react'
+import { type ReactNode, useId } from 'react'
 import css from './form.module.css'
+import { useModal } from './useModal.ts'
 
 /** A question that stops everything else until it is answered or left. The browser keeps the focus inside. */
 export function Dialog({
@@ -11,13 +12,8 @@ export function Dialog({
   readonly onClose: () => void
   readonly children: ReactNode
 }) {
-  const dialog = useRef<HTMLDialogElement>(null)
+  const dialog = useModal()
   const id = useId()
-  useEffect(() => {
-    const element = dialog.current
-    element?.showModal()
-    return () => element?.close()
-  }, [])
   return (
     <dialog ref={dialog} className={css.dialog} aria-labelledby={id} onCancel={onClose}>
       <div className={css.dialogBody}>

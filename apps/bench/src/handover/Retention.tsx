@@ -4,6 +4,7 @@ import { Amount } from '../form/Amount.tsx'
 import { useDesk } from '../job/desk.ts'
 import { Facts } from '../job/Facts.tsx'
 import { Part, RecordForm, useFresh } from '../job/Part.tsx'
+import { packLabelWords, packText } from '../policy/pack-text.ts'
 import { packNamed, usePacks } from '../policy/usePacks.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
@@ -63,12 +64,12 @@ function RetentionForm({
       ]}
     >
       <p>{t('retention.law')}</p>
-      <p>{t('custody.pack', { pack: body.pack })}</p>
+      <p>{t('custody.pack', { pack: packLabelWords(body.pack) })}</p>
       {body.classes.map((one) => (
         <Amount
           key={one.class}
           label={t('retention.class', { name: say(`retention.${one.class}`) })}
-          hint={one.source}
+          hint={packText(one.source)}
           value={days[one.class] ?? one.days}
           onChange={(value) => setDays({ ...days, [one.class]: value ?? one.days })}
           step={30}

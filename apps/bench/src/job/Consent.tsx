@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { Names } from '../form/Names.tsx'
 import { Words } from '../form/Words.tsx'
 import { ConsentSigned } from '../signing/ConsentSigned.tsx'
-import { say } from '../words/engine.ts'
+import { listMark, say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { useDesk } from './desk.ts'
 import { Part, RecordForm, useFresh } from './Part.tsx'
@@ -29,7 +29,7 @@ export function Consent({ about, need = '' }: { readonly about: About; readonly 
           <p>
             {say(`consent.${about}`)}.
             {given !== undefined &&
-              ` ${t('consent.given', { signer: given.signer, keys: given.absentKeys.join(', ') || '-' })}`}
+              ` ${t('consent.given', { signer: given.signer, keys: given.absentKeys.join(listMark()) || '-' })}`}
           </p>
           <ConsentSigned about={about} />
         </>

@@ -7,10 +7,11 @@ import {
   type Kind,
   understands,
 } from '@shearline/jobfile'
+import { packLabelWords } from '../policy/pack-text.ts'
 import { cellSentence, supplyReadSentence, supplySetSentence } from '../power/sentences.ts'
 import { comparedSentence } from '../remote/say-remote.ts'
 import { money, size, volts } from '../words/amounts.ts'
-import { say } from '../words/engine.ts'
+import { listMark, say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { custodySentences } from './sentences-custody.ts'
 
@@ -18,7 +19,8 @@ import { custodySentences } from './sentences-custody.ts'
 const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
   ...custodySentences,
   'job-opened': (body) => t('fact.job-opened', { title: body.title, place: body.place, zone: body.zone }),
-  'keys-said': (body) => t('fact.keys-said', { count: body.count, absent: body.absent.join(', ') || '-' }),
+  'keys-said': (body) =>
+    t('fact.keys-said', { count: body.count, absent: body.absent.join(listMark()) || '-' }),
   'note-written': (body) => t('fact.note-written', { text: body.text }),
   'authority-seen': (body) =>
     t('fact.authority-seen', {
@@ -64,7 +66,7 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
     }),
   'clear-requested': (body) =>
     [
-      t('fact.clear-requested', { units: body.units.join(', ') }),
+      t('fact.clear-requested', { units: body.units.join(listMark()) }),
       ...(body.acknowledged ?? []).map((what) => t(`fact.clear-acknowledged.${what}`)),
     ].join(' '),
   'supply-set': supplySetSentence,
@@ -94,7 +96,7 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
   'blank-used': (body) => t('fact.blank-used', { item: body.item, outcome: body.outcome }),
   'rule-chosen': (body) => t('fact.rule-chosen', { kind: t(`rule-kind.${body.kind}`), source: body.source }),
   'rehearsal-read': (body) =>
-    t('fact.rehearsal-read', { order: body.order.join(', '), wayBack: t(`way-back.${body.wayBack}`) }),
+    t('fact.rehearsal-read', { order: body.order.join(listMark()), wayBack: t(`way-back.${body.wayBack}`) }),
   'backup-proven': (body) =>
     t('fact.backup-proven', {
       what: body.what,
@@ -127,7 +129,8 @@ const sentences: { readonly [K in Kind]: (body: Body<K>) => string } = {
       amount: money(amountsOf(body).grossMinor, body.currency),
     }),
   'warranty-given': (body) => t('fact.warranty-given', { months: body.months }),
-  'retention-set': (body) => t('fact.retention-set', { pack: body.pack, count: body.classes.length }),
+  'retention-set': (body) =>
+    t('fact.retention-set', { pack: packLabelWords(body.pack), count: body.classes.length }),
   corrected: (body) => t('fact.corrected', { action: body.action, reason: body.reason }),
   'document-sealed': (body) => t('fact.document-sealed', { count: body.count, root: body.root.slice(0, 12) }),
 }

@@ -2,6 +2,7 @@ import type { JobState } from '@shearline/jobfile'
 import { rehearse, type SessionOutcome, type TeachingPlan, type WayBack } from '@shearline/keywork'
 import { planOf } from '../teaching/plan-of.ts'
 import { sessionOrder } from '../teaching/teaching-order.ts'
+import { listMark } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 
 /** What holds when a session ends, in one sentence about keys: those here, and those that are not. */
@@ -12,9 +13,9 @@ export function keysSentence(outcome: SessionOutcome, plan: TeachingPlan): strin
   const absent = outcome.dropped.filter(
     (identity) => !plan.keys.some((key) => key.identity === identity),
   ).length
-  const starts = outcome.starts.join(', ')
+  const starts = outcome.starts.join(listMark())
   if (outcome.stranded) return t('stops.stranded')
-  if (lost.length > 0) return t('stops.dropped', { starts, lost: lost.join(', '), absent })
+  if (lost.length > 0) return t('stops.dropped', { starts, lost: lost.join(listMark()), absent })
   const count = outcome.starts.length
   if (count > startedBefore.length) return t('stops.more', { starts, count, absent })
   return t('stops.same', { starts, count, absent })

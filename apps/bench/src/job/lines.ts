@@ -1,6 +1,6 @@
 import type { ChapterName, JobState } from '@shearline/jobfile'
 import { volts } from '../words/amounts.ts'
-import { say } from '../words/engine.ts'
+import { listMark, say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { clock } from '../words/instants.ts'
 
@@ -18,7 +18,7 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
   call: ({ opened, tally, absentKeys }) => [
     opened === null ? '' : say(`work.${opened.work}`),
     tally.saidToExist === null ? '' : t('line.said', { count: tally.saidToExist }),
-    absentKeys.length === 0 ? '' : t('line.absent', { names: absentKeys.join(', ') }),
+    absentKeys.length === 0 ? '' : t('line.absent', { names: absentKeys.join(listMark()) }),
   ],
   authority: ({ authority }) => [
     ...authority.seen.map((seen) => t('line.seen', { document: seen.document, last: seen.lastCharacters })),
@@ -59,13 +59,13 @@ const lines: Readonly<Record<ChapterName, (state: JobState) => readonly string[]
           keys: keys
             .filter((key) => key.origin === 'new')
             .map((key) => key.id)
-            .join(', '),
+            .join(listMark()),
           count: keys.filter((key) => key.origin === 'new').length,
         })
       : '',
   ],
   teach: ({ teaching, supply }) => [
-    teaching.taught.length === 0 ? '' : t('line.taught', { keys: teaching.taught.join(', ') }),
+    teaching.taught.length === 0 ? '' : t('line.taught', { keys: teaching.taught.join(listMark()) }),
     teaching.carCount === null ? '' : t('line.count', { count: teaching.carCount }),
     supply.minimumVolts === null ? '' : t('line.minimum', { volts: volts(supply.minimumVolts) }),
     teaching.breakOff === null ? '' : t('line.broke', { after: teaching.breakOff.after }),

@@ -1,9 +1,10 @@
 import type { Body, Kind } from '@shearline/jobfile'
 import { photoWords } from '../photos/photo-words.ts'
+import { packLabelWords } from '../policy/pack-text.ts'
 import { answerWords, questionWords } from '../policy/policy-words.ts'
 import { notedWords } from '../teaching/step-code.ts'
 import { money } from '../words/amounts.ts'
-import { say } from '../words/engine.ts'
+import { listMark, say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { clock } from '../words/instants.ts'
 
@@ -36,7 +37,7 @@ export const custodySentences: { readonly [K in CustodyKind]: (body: Body<K>) =>
     t('fact.call-taken', {
       channel: body.channel,
       starts: String(body.starts),
-      bring: body.toBring.join(', ') || '-',
+      bring: body.toBring.join(listMark()) || '-',
     }),
   'appointment-made': (body) =>
     t('fact.appointment-made', {
@@ -58,15 +59,17 @@ export const custodySentences: { readonly [K in CustodyKind]: (body: Body<K>) =>
       question: body.question === 'pack' ? t('rules.which') : questionWords(body.question),
       answer:
         typeof body.answer === 'string'
-          ? answerWords(body.question, body.answer)
+          ? body.question === 'pack'
+            ? packLabelWords(body.answer)
+            : answerWords(body.question, body.answer)
           : body.answer
             ? t('yes')
             : t('no'),
-      pack: body.pack,
+      pack: packLabelWords(body.pack),
     }),
   'plan-accepted': (body) =>
     t('fact.plan-accepted', {
-      order: body.order.join(', '),
+      order: body.order.join(listMark()),
       signer: body.signer,
       plan: body.plan.slice(0, 12),
     }),
@@ -78,7 +81,7 @@ export const custodySentences: { readonly [K in CustodyKind]: (body: Body<K>) =>
       ? t('photo.take.of', { what: photoWords(body) })
       : t('fact.photo-attached', { shows: body.shows, words: body.words }),
   'vehicle-handed-over': (body) =>
-    t('fact.vehicle-handed-over', { to: body.to, keys: body.keys.join(', ') || '-' }),
+    t('fact.vehicle-handed-over', { to: body.to, keys: body.keys.join(listMark()) || '-' }),
   'purpose-ended': (body) =>
     t('fact.purpose-ended', { what: say(`retention.${body.class}`), because: body.because }),
   'hold-placed': (body) => t('fact.hold-placed', { reason: body.reason }),

@@ -1,6 +1,6 @@
 /** @module Keeps what did not change between two reads of a job, so that nothing is folded or drawn twice for it. */
-import type { Fact } from '@shearline/jobfile'
 import type { JobFacts } from '../sync/read.ts'
+import { sameFacts } from '../sync/same-facts.ts'
 
 /**
  * The later of two reads, with the earlier one's parts wherever they say the same; the earlier one itself when all do.
@@ -8,7 +8,7 @@ import type { JobFacts } from '../sync/read.ts'
  */
 export function sharing(before: JobFacts | null, next: JobFacts): JobFacts {
   if (before === null) return next
-  const facts = alike(before.facts, next.facts, sameFact) ? before.facts : next.facts
+  const facts = sameFacts(before.facts, next.facts) ? before.facts : next.facts
   const devices = alike(before.devices, next.devices, (a, b) => a.device === b.device && a.name === b.name)
     ? before.devices
     : next.devices
@@ -19,11 +19,6 @@ export function sharing(before: JobFacts | null, next: JobFacts): JobFacts {
   return facts === before.facts && devices === before.devices && unsent === before.unsent
     ? before
     : { facts, devices, unsent }
-}
-
-/** By all they say: a fact that was changed in this browser's store must be proven anew, too. */
-function sameFact(a: Fact, b: Fact): boolean {
-  return a.id === b.id && a.sig === b.sig && JSON.stringify(a) === JSON.stringify(b)
 }
 
 function alike<T>(a: readonly T[], b: readonly T[], same: (a: T, b: T) => boolean): boolean {

@@ -1,6 +1,7 @@
-import { compareFacts, type Fact, foldJob, type JobState } from '@shearline/jobfile'
+import { compareFacts, type Fact, type JobState } from '@shearline/jobfile'
 import { startTransition, useEffect, useMemo, useState } from 'react'
 import { onChange } from '../sync/changes.ts'
+import { foldOnce } from '../sync/fold-once.ts'
 import { refresh } from '../sync/live.ts'
 import { type JobFacts, keptFacts } from '../sync/read.ts'
 import { proveDamaged } from './prove.ts'
@@ -65,7 +66,7 @@ export function useJob(job: string): { readonly open: OpenJob | null; readonly a
         ? null
         : {
             facts: [...facts].sort(compareFacts),
-            state: foldJob(job, facts, { chainBroken: broken }),
+            state: foldOnce(job, facts, broken),
           },
     [job, facts, broken],
   )

@@ -7,7 +7,6 @@ import { useDesk } from '../job/desk.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
-import css from './keys.module.css'
 import { shortCode, tagText } from './tag-code.ts'
 import { type TagsAnswer, type TagsAsk, tagsOnSheet } from './tag-sheet.ts'
 
@@ -79,7 +78,7 @@ export default function TagSheet({ onClose }: { readonly onClose: () => void }) 
           {t('tags.print.make')}
         </button>
         {address !== '' && (
-          <a className={`${formCss.submit} ${css.save}`} href={address} download={`key-tags-${job}.pdf`}>
+          <a className={formCss.submit} href={address} download={`key-tags-${job}.pdf`}>
             {t('tags.print.save')}
           </a>
         )}

@@ -5,6 +5,7 @@ import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import { EditPack } from './EditPack.tsx'
 import { forgetPack, keepPack, workBy } from './kept-packs.ts'
+import { packText } from './pack-text.ts'
 import css from './policy.module.css'
 import { ReadPack } from './ReadPack.tsx'
 import { saveAsFile } from './save-file.ts'
@@ -23,7 +24,7 @@ export default function PolicyPage() {
   }
   const copyOf = (pack: PolicyPack): PolicyPack => ({
     ...pack,
-    name: t('rules.own-suffix', { name: pack.name }),
+    name: t('rules.own-suffix', { name: packText(pack.name) }),
     dated: new Date().toISOString().slice(0, 10),
   })
   if (editing !== null)
@@ -53,11 +54,13 @@ export default function PolicyPage() {
         {packs.map((pack) => {
           const label = packLabel(pack)
           const ours = own.includes(pack)
-          const { name } = pack
+          const name = packText(pack.name)
           return (
             <li key={label} className={css.pack} data-usual={label === usual}>
               <h2 className={css.subtitle}>{name}</h2>
-              <p className={css.quiet}>{t('rules.where', { region: pack.region, dated: pack.dated })}</p>
+              <p className={css.quiet}>
+                {t('rules.where', { region: packText(pack.region), dated: pack.dated })}
+              </p>
               {label === usual && <span className={css.usual}>{t('rules.usual')}</span>}
               <div className={formCss.foot}>
                 {label !== usual && (
@@ -84,7 +87,7 @@ export default function PolicyPage() {
                   aria-label={t('rules.save-named', { name })}
                   onClick={() =>
                     saveAsFile(
-                      `${name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}.json`,
+                      `${pack.name.replaceAll(/[^\p{L}\p{N}]+/gu, '-')}.json`,
                       new Blob([`${JSON.stringify(pack, null, 2)}\n`], { type: 'application/json' }),
                     )
                   }
@@ -96,7 +99,7 @@ export default function PolicyPage() {
                     type="button"
                     className={formCss.plain}
                     aria-label={t('rules.forget-named', { name })}
-                    onClick={() => then(forgetPack(name))}
+                    onClick={() => then(forgetPack(pack.name))}
                   >
                     {t('rules.forget')}
                   </button>

@@ -7,6 +7,7 @@ import { Part, RecordForm } from '../job/Part.tsx'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { Ask } from './Ask.tsx'
+import { packLabelWords, packText } from './pack-text.ts'
 import css from './policy.module.css'
 import { answerWords, documentWords } from './policy-words.ts'
 import { RecordedChoice } from './RecordedChoice.tsx'
@@ -30,7 +31,7 @@ export function PolicyPart() {
       <PackOfJob />
       {policy !== null && (
         <>
-          {pack === null && <p>{t('rules.not-here', { pack: policy.pack })}</p>}
+          {pack === null && <p>{t('rules.not-here', { pack: packLabelWords(policy.pack) })}</p>}
           {pack !== null && <SituationOfJob />}
           {row !== null && (
             <div className={css.evidence}>
@@ -43,7 +44,7 @@ export function PolicyPart() {
                 })}
               </p>
               <p className={css.quiet}>
-                {t('rules.source', { source: row.source, basis: say(`policy-basis.${row.basis}`) })}
+                {t('rules.source', { source: packText(row.source), basis: say(`policy-basis.${row.basis}`) })}
               </p>
             </div>
           )}
@@ -76,14 +77,14 @@ function PackOfJob() {
         label={t('rules.which')}
         value={label ?? now ?? usual}
         onChange={setLabel}
-        options={packs.map((pack) => [packLabel(pack), packLabel(pack)])}
+        options={packs.map((pack) => [packLabel(pack), packLabelWords(packLabel(pack))])}
       />
     </RecordForm>
   )
   if (now === undefined) return form
   return (
     <>
-      <p>{t('rules.by', { pack: now })}</p>
+      <p>{t('rules.by', { pack: packLabelWords(now) })}</p>
       <details className={formCss.more}>
         <summary>{t('rules.other')}</summary>
         {form}

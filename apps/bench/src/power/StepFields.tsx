@@ -3,6 +3,7 @@ import { Amount } from '../form/Amount.tsx'
 import formCss from '../form/form.module.css'
 import { Several } from '../form/Several.tsx'
 import { Words } from '../form/Words.tsx'
+import { listMark } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import type { FieldsProps } from './BatteryFields.tsx'
 import type { DraftStep } from './plan.ts'
@@ -44,7 +45,7 @@ export function StepFields({ draft, change }: FieldsProps) {
                       loads: [
                         ...step.loads.map((load) => t(`power.load.${load}`)),
                         ...(step.amperes === null ? [] : [t('power.amperes', { amperes: step.amperes })]),
-                      ].join(', '),
+                      ].join(listMark()),
                     })}
               </summary>
               <div className={css.loads}>

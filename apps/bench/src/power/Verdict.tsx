@@ -27,7 +27,7 @@ export function Verdict({ answer, busy }: { readonly answer: PowerAnswer; readon
         <p key={reason.code}>{findingWords('power-reason', reason)}</p>
       ))}
       {crossing?.medianMinutes != null && (
-        <p>{t('power.crosses', { minutes: number(crossing.medianMinutes), step: crossing.step })}</p>
+        <p>{t('power.crosses', { minutes: Math.round(crossing.medianMinutes), step: crossing.step })}</p>
       )}
       {withSupply !== null && answer.verdict === 'connect-supply' && (
         <p>

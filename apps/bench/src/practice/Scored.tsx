@@ -1,6 +1,7 @@
 import type { Score } from '@shearline/practice-car'
 import formCss from '../form/form.module.css'
 import { number, volts } from '../words/amounts.ts'
+import { listMark } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import css from './practice.module.css'
 import { markWords } from './practice-words.ts'
@@ -27,7 +28,7 @@ export function Scored({ score, onAgain }: { readonly score: Score; readonly onA
         {t('practice.took', {
           minutes: score.minutes,
           volts: volts(score.lowestVolts),
-          keys: score.startsAtEnd.join(', ') || t('practice.no-key'),
+          keys: score.startsAtEnd.join(listMark()) || t('practice.no-key'),
         })}
       </p>
       <div className={formCss.foot}>

@@ -8,6 +8,7 @@ import { Facts } from '../job/Facts.tsx'
 import type { Draft } from '../sync/write.ts'
 import { sealRecording } from '../vault/work.ts'
 import { number, size } from '../words/amounts.ts'
+import { listMark } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import { keepStrip } from './beside.ts'
@@ -158,7 +159,7 @@ function place({ line, byteOffset, part }: Finding['where']): string {
     ...(line === undefined ? [] : [t('where.line', { line })]),
     ...(byteOffset === undefined ? [] : [t('where.byte', { byte: byteOffset })]),
   ]
-  return words.join(', ')
+  return words.join(listMark())
 }
 
 function Findings({ decoded }: { readonly decoded: Decoded }) {

@@ -2,6 +2,7 @@ import type { VaultRecipient } from '@shearline/jobfile'
 import { useEffect, useState } from 'react'
 import { Several } from '../form/Several.tsx'
 import { ownRecipients } from '../vault/recipients.ts'
+import { listMark } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import css from './recording.module.css'
@@ -30,7 +31,7 @@ export function KeepSealed({ to, onChange }: Props) {
   return (
     <Several
       label={t('recording.sealed')}
-      hint={t('recording.sealed.hint', { names: recipients.map(({ name }) => name).join(', ') })}
+      hint={t('recording.sealed.hint', { names: recipients.map(({ name }) => name).join(listMark()) })}
       value={to === null ? [] : ['sealed']}
       onChange={(next) => onChange(next.length === 0 ? null : recipients.map(({ recipient }) => recipient))}
       options={[['sealed', t('recording.sealed.do')]]}

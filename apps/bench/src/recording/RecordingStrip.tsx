@@ -18,7 +18,9 @@ export function RecordingStrip({ recording }: { readonly recording: JobState['re
   return (
     <figure className={css.strip}>
       <figcaption>
-        <strong>{recording.name}</strong>{' '}
+        <strong>
+          <bdi>{recording.name}</bdi>
+        </strong>{' '}
         <span className={css.hint}>
           {t('strip.what', {
             length: elapsed(length, 1),

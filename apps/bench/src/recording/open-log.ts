@@ -16,8 +16,14 @@ export class LogFailed extends Error {
 export interface OpenLog {
   readonly strip: Strip
   readonly ask: (question: LogQuestion) => Promise<LogAnswer>
+  /** Brings the lines of messages here. */
   readonly lines: (messages: readonly number[]) => Promise<readonly MessageLine[]>
+  /** A line that was brought before: what stands in the list is there at once when it is opened. */
+  readonly known: (message: number) => MessageLine | undefined
 }
+
+/** Lines kept on the page; beyond these the ones brought first are let go. */
+const mostKnown = 2000
 
 /** A log being opened; `close` ends the worker at once, opened or not. */
 export interface Opening {
@@ -34,6 +40,7 @@ export function openLog(
   const worker = new Worker(new URL('./log.worker.ts', import.meta.url), { type: 'module' })
   const answers = new Map<number, (answer: LogAnswer) => void>()
   const lines = new Map<number, (lines: readonly MessageLine[]) => void>()
+  const known = new Map<number, MessageLine>()
   let ticket = 0
   const say = (message: LogAsk) => worker.postMessage(message)
   const log = new Promise<OpenLog>((resolve, reject) => {
@@ -53,14 +60,33 @@ export function openLog(
             }),
           lines: (messages) =>
             new Promise((settle) => {
-              lines.set(++ticket, settle)
+              lines.set(++ticket, (came) => {
+                keep(known, messages, came)
+                settle(came)
+              })
               say({ what: 'lines', ticket, messages })
             }),
+          known: (message) => known.get(message),
         })
     })
     say({ what: 'open', blob, sha256 })
   })
   return { log, close: () => worker.terminate() }
+}
+
+function keep(
+  known: Map<number, MessageLine>,
+  messages: readonly number[],
+  came: readonly MessageLine[],
+): void {
+  came.forEach((line, index) => {
+    const message = messages[index]
+    if (message !== undefined) known.set(message, line)
+  })
+  for (const first of known.keys()) {
+    if (known.size <= mostKnown) return
+    known.delete(first)
+  }
 }
 
 function taken<V>(waiting: Map<number, V>, ticket: number): V | undefined {

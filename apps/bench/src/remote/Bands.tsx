@@ -8,12 +8,12 @@ import {
 import { useState } from 'react'
 import { Choice } from '../form/Choice.tsx'
 import { useDesk } from '../job/desk.ts'
+import { packText } from '../policy/pack-text.ts'
 import { packNamed, usePacks } from '../policy/usePacks.ts'
-import { number } from '../words/amounts.ts'
+import { megahertz, number } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 import { regionOfJob, regions } from './region.ts'
 import css from './remote.module.css'
-import { megahertz } from './say-remote.ts'
 
 /** What a sender may do at the measured carriers, by region, with its source. No verdict depends on it. */
 export function Bands({
@@ -52,7 +52,7 @@ export function Bands({
         {[...found].map((row) => (
           <Band key={`${row.lowHz} ${row.what}`} row={row} carriers={carriers} />
         ))}
-        {[...new Set(outside.map(megahertz))].map((carrier) => (
+        {[...new Set(outside.map((hertz) => megahertz(hertz)))].map((carrier) => (
           <li key={carrier}>{t('remote.band.none', { carrier })}</li>
         ))}
       </ul>
@@ -73,7 +73,7 @@ function Band({ row, carriers }: { readonly row: BandRow; readonly carriers: rea
       </strong>
       <span>
         {t(`remote.band.${row.kind}`)}
-        {row.what !== '' && `: ${row.what}`}
+        {row.what !== '' && `: ${packText(row.what)}`}
       </span>
       {field !== null && carrier !== undefined && (
         <span>
@@ -85,7 +85,9 @@ function Band({ row, carriers }: { readonly row: BandRow; readonly carriers: rea
         </span>
       )}
       <span className={css.quiet}>
-        {row.basis === 'memory' ? t('remote.band.memory') : t('remote.band.source', { source: row.source })}
+        {row.basis === 'memory'
+          ? t('remote.band.memory')
+          : t('remote.band.source', { source: packText(row.source) })}
       </span>
     </li>
   )

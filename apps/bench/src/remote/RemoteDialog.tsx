@@ -1,5 +1,6 @@
-import { useEffect, useId, useRef } from 'react'
+import { useId } from 'react'
 import formCss from '../form/form.module.css'
+import { useModal } from '../form/useModal.ts'
 import { t } from '../words/index.ts'
 import { Compared } from './Compared.tsx'
 import css from './remote.module.css'
@@ -8,15 +9,10 @@ import { useRemote } from './useRemote.ts'
 
 /** Two recordings, measured one beside the other, and what they say together. Leaving it forgets both. */
 export function RemoteDialog({ onClose }: { readonly onClose: () => void }) {
-  const dialog = useRef<HTMLDialogElement>(null)
+  const dialog = useModal()
   const id = useId()
   const original = useRemote()
   const fresh = useRemote()
-  useEffect(() => {
-    const element = dialog.current
-    element?.showModal()
-    return () => element?.close()
-  }, [])
   const both =
     original.side.at === 'measured' && fresh.side.at === 'measured'
       ? { original: original.side.measured, fresh: fresh.side.measured }

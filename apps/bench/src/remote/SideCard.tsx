@@ -1,13 +1,13 @@
 import { type ChangeEvent, useId } from 'react'
 import formCss from '../form/form.module.css'
 import { lasting } from '../recording/elapsed.ts'
-import { number, size } from '../words/amounts.ts'
+import { megahertz, number, size } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import type { Measured } from './messages.ts'
 import css from './remote.module.css'
 import { SettingForm } from './SettingForm.tsx'
-import { findingWords, megahertz } from './say-remote.ts'
+import { findingWords } from './say-remote.ts'
 import type { RemoteSide } from './useRemote.ts'
 
 /** One remote: its recording chosen, read, and what was met in it. */

@@ -1,9 +1,9 @@
 import type { RemoteMeasurement, SenderMeasurement } from '@shearline/keywork'
 import { lasting } from '../recording/elapsed.ts'
-import { number } from '../words/amounts.ts'
+import { kilohertz, number } from '../words/amounts.ts'
 import { t, type WordKey } from '../words/index.ts'
 import css from './remote.module.css'
-import { carrierWords, kilohertz, modulationWords } from './say-remote.ts'
+import { carrierWords, modulationWords } from './say-remote.ts'
 
 const maybe = (value: number | null, words: (value: number) => string): string =>
   value === null ? '\u2013' : words(value)

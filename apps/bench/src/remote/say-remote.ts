@@ -2,19 +2,9 @@
 
 import type { Body } from '@shearline/jobfile'
 import type { Modulation, RemoteFinding, RemoteReason } from '@shearline/keywork'
-import { number } from '../words/amounts.ts'
+import { kilohertz, megahertz, number } from '../words/amounts.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
-
-/** A difference or width of frequency: `12.3 kHz`. */
-export function kilohertz(hertz: number): string {
-  return `${number(hertz / 1000, 1)}\u00a0kHz`
-}
-
-/** A frequency on the air: `433.921 MHz`. */
-export function megahertz(hertz: number): string {
-  return `${number(hertz / 1e6, 3, 3)}\u00a0MHz`
-}
 
 /** A carrier: absolute where the centre is known, otherwise from the centre, with its sign. */
 export function carrierWords(sender: {

@@ -1,6 +1,6 @@
 import type { JobState } from '@shearline/jobfile'
 import { volts } from '../words/amounts.ts'
-import { say } from '../words/engine.ts'
+import { listMark, say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { clock } from '../words/instants.ts'
 import css from './supply.module.css'
@@ -28,9 +28,11 @@ export function SupplyChart({
   const high = Math.ceil(Math.max(...all) + 0.4)
   const x = (index: number) => left + ((width - left - right) * (index + 0.5)) / readings.length
   const y = (value: number) => top + ((height - top - bottom) * (high - value)) / (high - low)
+  const first = clock(readings[0]?.at ?? '', zone)
+  const last = clock(readings.at(-1)?.at ?? '', zone)
   const words = readings
     .map((reading) => `${volts(reading.volts)} ${say(`during.${reading.during}`)}`)
-    .join(', ')
+    .join(listMark())
   return (
     <svg
       className={css.chart}
@@ -72,11 +74,13 @@ export function SupplyChart({
         </g>
       ))}
       <text className={css.axis} x={left} y={height - 6}>
-        {clock(readings[0]?.at ?? '', zone)}
+        {first}
       </text>
-      <text className={css.axis} x={width - right} y={height - 6} textAnchor="end">
-        {clock(readings.at(-1)?.at ?? '', zone)}
-      </text>
+      {last !== first && (
+        <text className={css.axis} x={width - right} y={height - 6} textAnchor="end">
+          {last}
+        </text>
+      )}
     </svg>
   )
 }

@@ -48,7 +48,7 @@ export async function serveAlone(): Promise<{ readonly url: string; close(): Pro
     close: async () => {
       server.closeAllConnections()
       await new Promise((resolve) => server.close(resolve))
-      await rm(folder, { recursive: true, force: true })
+      await rm(folder, { recursive: true, force: true, maxRetries: 5 })
     },
   }
 }
@@ -94,20 +94,23 @@ export async function switchOn(profile: string, url: string): Promise<Tablet> {
   const context = browser.contexts()[0]
   const page = context?.pages()[0] ?? (await context?.newPage())
   if (page === undefined) throw new Error('Chromium opened no page.')
+  // A slow machine that has much else to do takes long for each thing.
+  page.setDefaultTimeout(60_000)
   await page.goto(url)
   return { page, kill: () => kill(child, browser) }
 }
 
 async function connect(portFile: string): Promise<Browser> {
-  for (let tries = 0; tries < 300; tries++) {
+  for (let tries = 0; tries < 1200; tries++) {
     const port = await readFile(portFile, 'utf8').then(
       (text) => text.split('\n')[0],
       () => undefined,
     )
-    if (port !== undefined && port !== '') return chromium.connectOverCDP(`http://127.0.0.1:${port}`)
+    if (port !== undefined && port !== '')
+      return chromium.connectOverCDP(`http://127.0.0.1:${port}`, { timeout: 180_000 })
     await new Promise((resolve) => setTimeout(resolve, 100))
   }
-  throw new Error('Chromium did not start within 30 s.')
+  throw new Error('Chromium did not start within 120 s.')
 }
 
 async function kill(child: ChildProcess, browser: Browser): Promise<void> {

@@ -4,6 +4,7 @@ import captureCss from '../capture/capture.module.css'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { useDesk } from '../job/desk.ts'
+import { listMark } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
 import { ownRecipients } from './recipients.ts'
@@ -53,7 +54,7 @@ export function SealReads({ onDone }: { readonly onDone: () => void }) {
   }
   return (
     <form className={formCss.form} onSubmit={(event) => void seal(event)}>
-      <p>{t('vault.seal.about', { names: recipients.map(({ name }) => name).join(', ') })}</p>
+      <p>{t('vault.seal.about', { names: recipients.map(({ name }) => name).join(listMark()) })}</p>
       <Words label={t('backup.what')} hint={t('backup.what.hint')} value={what} onChange={setWhat} />
       <Pick label={t('vault.seal.first')} file={first} onPick={setFirst} />
       <Pick label={t('vault.seal.second')} file={second} onPick={setSecond} />

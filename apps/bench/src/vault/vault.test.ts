@@ -55,7 +55,7 @@ describe.skipIf(noBrowser !== null)(
     beforeAll(async () => {
       bench = await serveAlone()
       folder = await mkdtemp(join(tmpdir(), 'shearline-vault-'))
-    }, 240_000)
+    })
 
     afterAll(async () => {
       await bench?.close()
@@ -97,13 +97,13 @@ describe.skipIf(noBrowser !== null)(
         await chapter.getByLabel('Choose the first read').setInputFiles(join(reads, 'first.bin'))
         await chapter.getByLabel('Choose the second read').setInputFiles(join(reads, 'second.bin'))
         await chapter.getByRole('button', { name: 'Compare and seal' }).click()
-        await chapter.getByText('The two reads are equal.').waitFor({ timeout: 60_000 })
+        await chapter.getByText('The two reads are equal.').waitFor()
 
         await chapter.getByText('Open it').click()
         await chapter.getByLabel('Why it is opened').fill('write it back after a failed session')
         await chapter.getByLabel('Private key', { exact: true }).fill(identity)
         await chapter.getByRole('button', { name: 'Record the reason and open' }).click()
-        await chapter.getByText('It is the one that was recorded').waitFor({ timeout: 60_000 })
+        await chapter.getByText('It is the one that was recorded').waitFor()
         const [download] = await Promise.all([
           page.waitForEvent('download'),
           chapter.getByRole('link', { name: 'Save the opened file' }).click(),

@@ -1,17 +1,22 @@
 /** @module Numbers with their units, as the language writes them. */
-import { directionOf } from '@shearline/jobfile'
-import { language, region } from './index.ts'
+import { readable, region } from './index.ts'
 
 /** Making a format is slow, using one is not. */
 const made = new Map<string, Intl.NumberFormat>()
 
-/**
- * A voltage with one decimal, or two when it was read with two: `13.6 V`, `12.45 V`. Where people read from the right
- * it is set apart, so that it stands as on the meter.
- */
+/** A voltage with one decimal, or two when it was read with two: `13.6 V`, `12.45 V`. */
 export function volts(value: number): string {
-  const reading = `${number(value, 2, 1)}\u00a0V`
-  return directionOf(language()) === 'rtl' ? `\u2066${reading}\u2069` : reading
+  return readable(`${number(value, 2, 1)}\u00a0V`)
+}
+
+/** A frequency on the air: `433.921 MHz`. */
+export function megahertz(hertz: number, leastDecimals = 3): string {
+  return readable(`${number(hertz / 1e6, 3, leastDecimals)}\u00a0MHz`)
+}
+
+/** A difference or width of frequency: `12.3 kHz`. */
+export function kilohertz(hertz: number): string {
+  return readable(`${number(hertz / 1000, 1)}\u00a0kHz`)
 }
 
 /** A number with up to `most` decimals, and at least `least`. */

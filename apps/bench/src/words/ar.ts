@@ -10,6 +10,7 @@ import { jobWords } from './ar/job.ts'
 import { keyWords } from './ar/keys.ts'
 import { manyScansWords } from './ar/many-scans.ts'
 import { offlineWords } from './ar/offline.ts'
+import { packTextWords } from './ar/pack-texts.ts'
 import { photoWords } from './ar/photos.ts'
 import { policyWords } from './ar/policy.ts'
 import { powerWords } from './ar/power.ts'
@@ -38,6 +39,7 @@ export const ar = {
   ...teachingRehearsalWords,
   ...teachingGuideWords,
   ...policyWords,
+  ...packTextWords,
   ...powerWords,
   ...recordingWords,
   ...handoverWords,

@@ -10,6 +10,7 @@ import { jobWords } from './de/job.ts'
 import { keyWords } from './de/keys.ts'
 import { manyScansWords } from './de/many-scans.ts'
 import { offlineWords } from './de/offline.ts'
+import { packTextWords } from './de/pack-texts.ts'
 import { photoWords } from './de/photos.ts'
 import { policyWords } from './de/policy.ts'
 import { powerWords } from './de/power.ts'
@@ -38,6 +39,7 @@ export const de = {
   ...teachingRehearsalWords,
   ...teachingGuideWords,
   ...policyWords,
+  ...packTextWords,
   ...powerWords,
   ...recordingWords,
   ...handoverWords,

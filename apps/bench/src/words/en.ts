@@ -10,6 +10,7 @@ import { jobWords } from './en/job.ts'
 import { keyWords } from './en/keys.ts'
 import { manyScansWords } from './en/many-scans.ts'
 import { offlineWords } from './en/offline.ts'
+import { packTextWords } from './en/pack-texts.ts'
 import { photoWords } from './en/photos.ts'
 import { policyWords } from './en/policy.ts'
 import { powerWords } from './en/power.ts'
@@ -37,6 +38,7 @@ export const en = {
   ...teachingRehearsalWords,
   ...teachingGuideWords,
   ...policyWords,
+  ...packTextWords,
   ...powerWords,
   ...recordingWords,
   ...handoverWords,

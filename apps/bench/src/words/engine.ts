@@ -14,11 +14,16 @@ import {
   type TumblerName,
 } from '@shearline/jobfile'
 import type { ReportFinding } from '@shearline/keywork'
-import { language } from './index.ts'
+import { language, readable } from './index.ts'
 
 /** Words of an engine's code. */
 export function say(code: Code, params?: Readonly<Record<string, string | number>>): string {
-  return sayIn(languageFor(language()), code, params)
+  return readable(sayIn(languageFor(language()), code, params))
+}
+
+/** What stands between the parts of a list: `, `. */
+export function listMark(): string {
+  return say('format.list-mark')
 }
 
 export function tumblerWord(name: TumblerName): string {
@@ -31,24 +36,24 @@ export function chapterWord(name: ChapterName): string {
 
 /** What a tumbler still wants, as a state. */
 export function needWords(need: Pick<Need, 'code' | 'params'>): string {
-  return sayNeed(languageFor(language()), need)
+  return readable(sayNeed(languageFor(language()), need))
 }
 
 /** The next step as a verb sentence. */
 export function nextWords(step: Pick<NextStep, 'code' | 'params'>): string {
-  return sayNext(languageFor(language()), step)
+  return readable(sayNext(languageFor(language()), step))
 }
 
 export function differenceWords(difference: Parameters<typeof sayDifferenceIn>[1]): string {
-  return sayDifferenceIn(languageFor(language()), difference)
+  return readable(sayDifferenceIn(languageFor(language()), difference))
 }
 
 export function statementWords(statement: Parameters<typeof sayStatementIn>[1]): string {
-  return sayStatementIn(languageFor(language()), statement)
+  return readable(sayStatementIn(languageFor(language()), statement))
 }
 
 /** A finding about a report as one text: what it is, and what to do next. */
 export function reportFindingWords(finding: ReportFinding): string {
   const { what, doNext } = sayReportFinding(languageFor(language()), finding)
-  return `${what} ${doNext}`
+  return readable(`${what} ${doNext}`)
 }

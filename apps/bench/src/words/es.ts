@@ -10,6 +10,7 @@ import { jobWords } from './es/job.ts'
 import { keyWords } from './es/keys.ts'
 import { manyScansWords } from './es/many-scans.ts'
 import { offlineWords } from './es/offline.ts'
+import { packTextWords } from './es/pack-texts.ts'
 import { photoWords } from './es/photos.ts'
 import { policyWords } from './es/policy.ts'
 import { powerWords } from './es/power.ts'
@@ -38,6 +39,7 @@ export const es = {
   ...teachingRehearsalWords,
   ...teachingGuideWords,
   ...policyWords,
+  ...packTextWords,
   ...powerWords,
   ...recordingWords,
   ...handoverWords,

@@ -10,6 +10,7 @@ import { jobWords } from './fr/job.ts'
 import { keyWords } from './fr/keys.ts'
 import { manyScansWords } from './fr/many-scans.ts'
 import { offlineWords } from './fr/offline.ts'
+import { packTextWords } from './fr/pack-texts.ts'
 import { photoWords } from './fr/photos.ts'
 import { policyWords } from './fr/policy.ts'
 import { powerWords } from './fr/power.ts'
@@ -38,6 +39,7 @@ export const fr = {
   ...teachingRehearsalWords,
   ...teachingGuideWords,
   ...policyWords,
+  ...packTextWords,
   ...powerWords,
   ...recordingWords,
   ...handoverWords,

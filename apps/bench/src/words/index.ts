@@ -2,8 +2,9 @@
 
 import { setupI18n } from '@lingui/core'
 import { compileMessage } from '@lingui/message-utils/compileMessage'
-import type { Language } from '@shearline/jobfile'
+import { directionOf, type Language } from '@shearline/jobfile'
 import { en } from './en.ts'
+import { ownWay, setApart } from './set-apart.ts'
 
 export type WordKey = keyof typeof en
 export type WordValues = Readonly<Record<string, string | number>>
@@ -37,5 +38,22 @@ export function region(): string {
 
 /** The words of a key with its values filled in (ICU message format). */
 export function t(key: WordKey, values?: WordValues): string {
-  return i18n._(key, values === undefined ? {} : { ...values })
+  return readable(i18n._(key, values === undefined ? {} : valuesOf(values)))
+}
+
+/** Values as they stand in a text: where people read from the right, names in Latin letters keep their own order. */
+function valuesOf(values: WordValues): Record<string, string | number> {
+  if (directionOf(language()) !== 'rtl') return { ...values }
+  return Object.fromEntries(
+    Object.entries(values).map(([name, value]) => [name, typeof value === 'string' ? ownWay(value) : value]),
+  )
+}
+
+/**
+ * A text as it is shown: no line ends before a percent or degree sign, and where people read from the right, numbers
+ * with their units are set apart.
+ */
+export function readable(text: string): string {
+  if (directionOf(language()) === 'rtl') return setApart(text)
+  return text.replace(/(\d) (?=%|\u00b0C)/g, '$1\u00a0')
 }

@@ -12,6 +12,7 @@ import { jobWords } from './pl/job.ts'
 import { keyWords } from './pl/keys.ts'
 import { manyScansWords } from './pl/many-scans.ts'
 import { offlineWords } from './pl/offline.ts'
+import { packTextWords } from './pl/pack-texts.ts'
 import { photoWords } from './pl/photos.ts'
 import { policyWords } from './pl/policy.ts'
 import { powerWords } from './pl/power.ts'
@@ -39,6 +40,7 @@ export const pl = {
   ...teachingRehearsalWords,
   ...teachingGuideWords,
   ...policyWords,
+  ...packTextWords,
   ...powerWords,
   ...recordingWords,
   ...handoverWords,

@@ -1,5 +1,6 @@
 import { bodyOf } from '@shearline/jobfile'
 import { useDesk } from '../../job/desk.ts'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { clock } from '../../words/instants.ts'
 import css from './clearing.module.css'
@@ -24,10 +25,12 @@ export function AfterClearing() {
   const cycled = state.scans.some((scan) => scan.phase === 'cycled')
   return (
     <div className={css.next}>
-      <p>{t('clear.next.since', { time: clock(last.at, zone), units: last.units.join(', ') })}</p>
+      <p>{t('clear.next.since', { time: clock(last.at, zone), units: last.units.join(listMark()) })}</p>
       {untested.length > 0 && (
         <p>
-          <strong>{t('clear.next.untested', { codes: untested.map((line) => line.code).join(', ') })}</strong>
+          <strong>
+            {t('clear.next.untested', { codes: untested.map((line) => line.code).join(listMark()) })}
+          </strong>
         </p>
       )}
       {!cycled && (

@@ -3,7 +3,7 @@ import { type Complaint, complaints, type FaultClass, leastCauses, type WorkEven
 import { useId } from 'react'
 import { useDesk } from '../../job/desk.ts'
 import { Part } from '../../job/Part.tsx'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { clock } from '../../words/instants.ts'
 import { instantOf } from '../lives/bounds.ts'
@@ -45,7 +45,7 @@ export function WhoMissesWhom() {
             {t('blame.one', {
               from: edge.from,
               to: edge.to,
-              codes: edge.codes.join(', '),
+              codes: edge.codes.join(listMark()),
               class: lower(say(`fault-class.${edge.class satisfies FaultClass}`)),
             })}
           </li>
@@ -159,7 +159,7 @@ function LeastCauses() {
             {t('causes.explains', {
               cause: causeWords(event, zone),
               count: explains.length,
-              codes: explains.map((at) => state.faults.faults[at]?.code ?? '').join(', '),
+              codes: explains.map((at) => state.faults.faults[at]?.code ?? '').join(listMark()),
             })}{' '}
             <span className={css.evidence}>{evidenceWords(event.evidence, zone)}</span>
           </li>

@@ -2,7 +2,7 @@ import type { FaultLine, ScanPhase } from '@shearline/keywork'
 import type { ReactNode } from 'react'
 import { useDesk } from '../../job/desk.ts'
 import { Facts } from '../../job/Facts.tsx'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { clock, day } from '../../words/instants.ts'
 import { Acknowledge } from '../Acknowledge.tsx'
@@ -62,7 +62,7 @@ function Claims({ line }: { readonly line: FaultLine }) {
           {say(`phase.${state.phase}`)}:{' '}
           {state.claims.length === 0
             ? say('claim.none')
-            : state.claims.map((claim) => say(`claim.${claim}`)).join(', ')}
+            : state.claims.map((claim) => say(`claim.${claim}`)).join(listMark())}
         </li>
       ))}
     </ul>

@@ -1,6 +1,6 @@
 import { languageFor, sayEvidence } from '@shearline/jobfile'
 import type { Evidence, FaultState } from '@shearline/keywork'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { language, t } from '../../words/index.ts'
 import { clock } from '../../words/instants.ts'
 import { instantOf } from './bounds.ts'
@@ -29,7 +29,7 @@ export function lifeWord(state: FaultState | undefined): string {
 export function unitHeading(unit: string, names: readonly string[] = []): string {
   const also = names.filter((name) => name !== unit && !name.startsWith(`${unit} (`))
   const head = /^[0-9A-Fa-f]+$/.test(unit) ? t('faults.unit', { unit }) : unit
-  return also.length === 0 ? head : t('faults.unit.also', { unit: head, names: also.join(', ') })
+  return also.length === 0 ? head : t('faults.unit.also', { unit: head, names: also.join(listMark()) })
 }
 
 /** What speaks for a class; instants and seconds since 1970 are said as the time of day. */

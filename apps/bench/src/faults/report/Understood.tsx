@@ -1,6 +1,6 @@
 import type { ScanReport } from '@shearline/keywork'
 import formCss from '../../form/form.module.css'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import type { ScannedUnits } from '../scanned.ts'
 import type { Answers } from './questions.ts'
@@ -56,7 +56,7 @@ export function Understood({
       </ul>
       {!open && silent.length > 0 && (
         <p className={formCss.hint}>
-          {t('report.unread-units', { units: silent.map((unit) => unit.name).join(', ') })}
+          {t('report.unread-units', { units: silent.map((unit) => unit.name).join(listMark()) })}
         </p>
       )}
       {!open && !kept && <p className={formCss.hint}>{t('report.kept-beside')}</p>}

@@ -3,7 +3,7 @@ import { SpokenWords } from '../../capture/SpokenWords.tsx'
 import { Amount } from '../../form/Amount.tsx'
 import { Names } from '../../form/Names.tsx'
 import { SheetsPart } from '../../handover/Sheets.tsx'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
 import { Facts } from '../Facts.tsx'
@@ -35,7 +35,7 @@ export function CallChapter() {
           tally.saidToExist !== null && (
             <p>
               {t('line.said', { count: tally.saidToExist })}
-              {absentKeys.length > 0 && `; ${t('line.absent', { names: absentKeys.join(', ') })}`}
+              {absentKeys.length > 0 && `; ${t('line.absent', { names: absentKeys.join(listMark()) })}`}
             </p>
           )
         }
@@ -50,7 +50,9 @@ export function CallChapter() {
           notes.length > 0 && (
             <ul>
               {notes.map((note) => (
-                <li key={`${note.at}${note.text}`}>{note.text}</li>
+                <li key={`${note.at}${note.text}`} dir="auto">
+                  {note.text}
+                </li>
               ))}
             </ul>
           )

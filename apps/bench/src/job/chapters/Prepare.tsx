@@ -5,7 +5,7 @@ import formCss from '../../form/form.module.css'
 import { Words } from '../../form/Words.tsx'
 import { KeyCards } from '../../keys/KeyCards.tsx'
 import { RemoteCheck } from '../../remote/RemoteCheck.tsx'
-import { number } from '../../words/amounts.ts'
+import { megahertz } from '../../words/amounts.ts'
 import { t } from '../../words/index.ts'
 import { useDesk } from '../desk.ts'
 import { Part, RecordForm, useFresh } from '../Part.tsx'
@@ -26,7 +26,7 @@ export function PrepareChapter() {
           blank !== undefined && (
             <p>
               {blank.item}
-              {blank.carrierMegahertz !== undefined && `, ${number(blank.carrierMegahertz, 3)} MHz`}
+              {blank.carrierMegahertz !== undefined && `, ${megahertz(blank.carrierMegahertz * 1e6, 0)}`}
               {blank.transponder !== undefined && `, ${blank.transponder}`}
               {blank.profile !== undefined && `, ${blank.profile}`}
               {'. '}

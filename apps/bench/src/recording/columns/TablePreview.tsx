@@ -1,3 +1,4 @@
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import css from './columns.module.css'
 import { type Columns, fieldsOfColumn, type Table } from './columns.ts'
@@ -20,7 +21,7 @@ export function TablePreview({ table, columns }: { readonly table: Table; readon
                   <span className={css.holds}>
                     {fields.length === 0
                       ? t('columns.not-used')
-                      : fields.map((field) => t(`column.${field}`)).join(', ')}
+                      : fields.map((field) => t(`column.${field}`)).join(listMark())}
                   </span>
                 </th>
               )

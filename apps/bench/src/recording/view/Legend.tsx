@@ -1,4 +1,5 @@
 import { memo } from 'react'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { lasting } from '../elapsed.ts'
 import type { LogAnswer } from '../log-messages.ts'
@@ -43,7 +44,7 @@ export const Legend = memo(function Legend({
           <span className={css.bandSign} aria-hidden="true" />
           {t('legend.sessions', {
             units: sessions.size,
-            names: [...sessions].slice(0, 6).join(', '),
+            names: [...sessions].slice(0, 6).join(listMark()),
             more: Math.max(0, sessions.size - 6),
           })}
         </li>

@@ -1,5 +1,5 @@
 import type { MessageLine } from '@shearline/bus'
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { Dialog } from '../../form/Dialog.tsx'
 import formCss from '../../form/form.module.css'
 import { Facts } from '../../job/Facts.tsx'
@@ -28,18 +28,7 @@ export function MessageDetails({
   readonly onPosition: (position: number) => void
   readonly onClose: () => void
 }) {
-  const [line, setLine] = useState<MessageLine | null>(null)
-  const message = matches[position]
-  useEffect(() => {
-    if (message === undefined) return
-    let left = false
-    void log.lines([message]).then(([came]) => {
-      if (!left) setLine(came ?? null)
-    })
-    return () => {
-      left = true
-    }
-  }, [log, message])
+  const line = useLine(log, matches[position])
   return (
     <Dialog
       title={
@@ -79,4 +68,25 @@ export function MessageDetails({
       </div>
     </Dialog>
   )
+}
+
+/** One line: at once when it was brought before; else the one shown last stands until it has come. */
+function useLine(log: OpenLog, message: number | undefined): MessageLine | null {
+  const known = message === undefined ? undefined : log.known(message)
+  const [, setCame] = useState(0)
+  const last = useRef<MessageLine | null>(null)
+  useEffect(() => {
+    if (message === undefined || known !== undefined) return
+    let left = false
+    void log.lines([message]).then(() => {
+      if (!left) setCame((count) => count + 1)
+    })
+    return () => {
+      left = true
+    }
+  }, [log, message, known])
+  useEffect(() => {
+    last.current = known ?? last.current
+  })
+  return known ?? last.current
 }

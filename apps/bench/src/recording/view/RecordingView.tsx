@@ -1,6 +1,7 @@
 import type { JobState } from '@shearline/jobfile'
-import { useEffect, useId, useRef } from 'react'
+import { useId } from 'react'
 import formCss from '../../form/form.module.css'
+import { useModal } from '../../form/useModal.ts'
 import { number, size } from '../../words/amounts.ts'
 import { t } from '../../words/index.ts'
 import { problemWords } from '../../words/problem.ts'
@@ -17,14 +18,9 @@ export default function RecordingView({
   readonly recording: JobState['recordings'][number]
   readonly onClose: () => void
 }) {
-  const dialog = useRef<HTMLDialogElement>(null)
+  const dialog = useModal()
   const title = useId()
   const opened = useLog(recording.blob)
-  useEffect(() => {
-    const element = dialog.current
-    element?.showModal()
-    return () => element?.close()
-  }, [])
   const head = (
     <header className={css.head}>
       <h2 id={title} className={css.title}>

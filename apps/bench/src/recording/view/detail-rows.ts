@@ -1,6 +1,8 @@
 /** @module The fields of a message as names and values, in the order a technician asks for them. */
+
 import type { DataRecord, MessageLine } from '@shearline/bus'
 import { number } from '../../words/amounts.ts'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { elapsed } from '../elapsed.ts'
 import { secondsAfter } from '../kept-message.ts'
@@ -74,7 +76,7 @@ function placeOf({ where: { line, byteOffset } }: MessageLine): string {
     ...(line === undefined ? [] : [t('where.line', { line })]),
     ...(byteOffset === undefined ? [] : [t('where.byte', { byte: byteOffset })]),
   ]
-  return words.length === 0 ? '-' : words.join(', ')
+  return words.length === 0 ? '-' : words.join(listMark())
 }
 
 function hexByte(value: number): string {

@@ -1,5 +1,7 @@
 /** @module A message in words: what is asked, of whom, and how it was answered. */
+
 import type { MessageLine } from '@shearline/bus'
+import { listMark } from '../../words/engine.ts'
 import { t, type WordKey } from '../../words/index.ts'
 import { isRefusal } from '../kept-message.ts'
 import type { WhoWhom } from './directory.ts'
@@ -63,7 +65,7 @@ export function subject(line: MessageLine): string {
       line.dids
         .slice(0, 3)
         .map(({ did, name }) => (name === '' ? did : `${did} ${name}`))
-        .join(', '),
+        .join(listMark()),
     )
   if (line.dtcs !== undefined) parts.push(t('row.faults', { count: line.dtcs.length }))
   if (line.vin !== undefined) parts.push(line.vin)

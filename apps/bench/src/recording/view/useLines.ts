@@ -2,15 +2,11 @@ import type { MessageLine } from '@shearline/bus'
 import { useEffect, useRef, useState } from 'react'
 import type { OpenLog } from '../open-log.ts'
 
-/** Lines kept on the page; beyond these the ones out of sight are let go. */
-const mostLines = 2000
-
 /** The lines of the messages in sight, as far as they have come; the rest follows. */
 export function useLines(
   log: OpenLog,
   inSight: readonly number[],
 ): (message: number) => MessageLine | undefined {
-  const lines = useRef(new Map<number, MessageLine>())
   const wanted = useRef(inSight)
   const busy = useRef(false)
   const [, setCame] = useState(0)
@@ -20,14 +16,9 @@ export function useLines(
     busy.current = true
     const fetchNewest = async () => {
       for (;;) {
-        const missing = wanted.current.filter((message) => !lines.current.has(message))
+        const missing = wanted.current.filter((message) => log.known(message) === undefined)
         if (missing.length === 0) return
-        const came = await log.lines(missing)
-        if (lines.current.size > mostLines) lines.current.clear()
-        came.forEach((line, index) => {
-          const message = missing[index]
-          if (message !== undefined) lines.current.set(message, line)
-        })
+        await log.lines(missing)
         setCame((count) => count + 1)
       }
     }
@@ -35,5 +26,5 @@ export function useLines(
       busy.current = false
     })
   })
-  return (message) => lines.current.get(message)
+  return log.known
 }

@@ -1,10 +1,10 @@
 import type { RemotePictures, SenderMeasurement } from '@shearline/keywork'
 import { lasting } from '../../recording/elapsed.ts'
-import { number } from '../../words/amounts.ts'
+import { kilohertz, megahertz, number } from '../../words/amounts.ts'
 import { t } from '../../words/index.ts'
 import type { Measured } from '../messages.ts'
 import css from '../remote.module.css'
-import { carrierWords, kilohertz, megahertz } from '../say-remote.ts'
+import { carrierWords } from '../say-remote.ts'
 import { lengths } from '../Values.tsx'
 import { Pair, type Row } from './Pair.tsx'
 import {

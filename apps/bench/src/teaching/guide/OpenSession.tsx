@@ -1,5 +1,6 @@
 import { useDesk } from '../../job/desk.ts'
 import { Part, RecordForm } from '../../job/Part.tsx'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { wrongTries } from '../plan-of.ts'
 import { ruleOf } from '../rule/rule-of.ts'
@@ -39,7 +40,9 @@ export function OpenSession() {
         drafts={() => [{ kind: 'session-opened', body: { rehearsed: rehearsal !== null } }]}
       >
         <p>
-          {rehearsal === null ? t('teach.not-rehearsed') : t('teach.rehearsed', { order: order.join(', ') })}
+          {rehearsal === null
+            ? t('teach.not-rehearsed')
+            : t('teach.rehearsed', { order: order.join(listMark()) })}
         </p>
         <p className={css.say}>{t('guide.say.open')}</p>
       </RecordForm>

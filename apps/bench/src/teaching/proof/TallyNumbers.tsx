@@ -1,5 +1,6 @@
 import { useDesk } from '../../job/desk.ts'
 import { Part } from '../../job/Part.tsx'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import css from '../teaching.module.css'
 
@@ -34,7 +35,9 @@ export function TallyNumbers() {
           {places.map((words) => {
             const here = shown.filter((key) => key.shownAs === words).map((key) => key.id)
             return (
-              <li key={words}>{t('tally.shown-as', { words, keys: here.join(', '), count: here.length })}</li>
+              <li key={words}>
+                {t('tally.shown-as', { words, keys: here.join(listMark()), count: here.length })}
+              </li>
             )
           })}
         </ul>

@@ -1,5 +1,5 @@
 import type { GuardCheck } from '@shearline/keywork'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import css from '../teaching.module.css'
 
@@ -16,7 +16,7 @@ export function Guards({ guards }: { readonly guards: readonly GuardCheck[] }) {
             <span className={css.guardSign} aria-hidden="true" />
             <span>
               <strong>{say(`guard.${guard}`)}</strong>: {say(`guard-state.${state}`)}
-              {keys.length > 0 && ` (${keys.join(', ')})`}
+              {keys.length > 0 && ` (${keys.join(listMark())})`}
               <span className={css.under}>{say(`guard-meet.${guard}`)}</span>
             </span>
           </li>

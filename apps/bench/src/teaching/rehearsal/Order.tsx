@@ -1,6 +1,7 @@
 import type { JobState } from '@shearline/jobfile'
 import formCss from '../../form/form.module.css'
 import { Tag } from '../../keys/Tag.tsx'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import css from '../teaching.module.css'
 
@@ -43,7 +44,7 @@ export function Order({
       </ol>
       {best.join() !== order.join() && (
         <div className={formCss.foot}>
-          <span>{t('rehearsal.better', { order: best.join(', ') })}</span>
+          <span>{t('rehearsal.better', { order: best.join(listMark()) })}</span>
           <button type="button" className={formCss.plain} onClick={onBest}>
             {t('rehearsal.take-better')}
           </button>

@@ -5,7 +5,7 @@ import formCss from '../../form/form.module.css'
 import { useDesk } from '../../job/desk.ts'
 import { keysSentence, wayBackSentence } from '../../job/if-it-stops.ts'
 import { Part, RecordForm } from '../../job/Part.tsx'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import { planOf } from '../plan-of.ts'
 import css from '../teaching.module.css'
@@ -36,11 +36,11 @@ export function Rehearsal() {
         rehearsal !== null && (
           <p>
             {t('rehearsal.read', {
-              order: rehearsal.order.join(', '),
+              order: rehearsal.order.join(listMark()),
               wayBack: t(`way-back.${rehearsal.wayBack}`),
             })}
             {missing.length > 0 &&
-              ` ${t('rehearsal.missing', { keys: missing.join(', '), count: missing.length })}`}
+              ` ${t('rehearsal.missing', { keys: missing.join(listMark()), count: missing.length })}`}
           </p>
         )
       }
@@ -105,7 +105,7 @@ function Why({ rehearsal }: { readonly rehearsal: SessionRehearsal }) {
 
 function reasonWords({ code, other, at }: OrderReason): string {
   const places = at.map((step) => (step === 'open' ? t('why.at-open') : t('why.at-key', { key: step })))
-  return say(`order-reason.${code}`, { other: other.join(', '), at: places.join(', ') })
+  return say(`order-reason.${code}`, { other: other.join(listMark()), at: places.join(listMark()) })
 }
 
 function Steps({
@@ -157,7 +157,8 @@ function Steps({
       <p>
         <strong>{t('rehearsal.closed')}:</strong> {keysSentence(end, plan)}{' '}
         <span className={css.quiet}>{wayBackSentence(end.wayBack)}</span>
-        {rehearsed.spoiled.length > 0 && ` ${t('stop-here.spoiled', { keys: rehearsed.spoiled.join(', ') })}`}
+        {rehearsed.spoiled.length > 0 &&
+          ` ${t('stop-here.spoiled', { keys: rehearsed.spoiled.join(listMark()) })}`}
       </p>
       <RecordForm
         submit={t('rehearsal.record')}

@@ -1,5 +1,6 @@
 import type { JobState } from '@shearline/jobfile'
 import { Tag } from '../../keys/Tag.tsx'
+import { listMark } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import css from '../teaching.module.css'
 import type { Mark, StepAtRisk } from './marks.ts'
@@ -55,5 +56,5 @@ export function stepWords(after: string): string {
 }
 
 function markWords(mark: Mark, lost: readonly string[]): string {
-  return t(`mark.${mark}`, { keys: lost.join(', ') })
+  return t(`mark.${mark}`, { keys: lost.join(listMark()) })
 }

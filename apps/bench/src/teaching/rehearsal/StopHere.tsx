@@ -1,6 +1,6 @@
 import type { Interruption, TeachingPlan } from '@shearline/keywork'
 import { keysSentence } from '../../job/if-it-stops.ts'
-import { say } from '../../words/engine.ts'
+import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
 import css from '../teaching.module.css'
 import type { Alike, StepAtRisk } from './marks.ts'
@@ -47,11 +47,13 @@ function Happening({
             </span>
           </span>
         </summary>
-        {first.spoiled.length > 0 && <p>{t('stop-here.spoiled', { keys: first.spoiled.join(', ') })}</p>}
+        {first.spoiled.length > 0 && (
+          <p>{t('stop-here.spoiled', { keys: first.spoiled.join(listMark()) })}</p>
+        )}
         {first.stranded ? (
           <WayBack title={t('way.going')} way={first.going} />
         ) : (
-          <p>{t('way.goes', { keys: first.starts.join(', ') })}</p>
+          <p>{t('way.goes', { keys: first.starts.join(listMark()) })}</p>
         )}
         <WayBack title={t('way.finished')} way={first.finished} />
       </details>

@@ -1,4 +1,5 @@
 import { number } from '../../words/amounts.ts'
+import { listMark } from '../../words/engine.ts'
 import { t, type WordKey } from '../../words/index.ts'
 import { type Answer, notKnown } from './answers.ts'
 import { type Ask, questions, type RulePath } from './questions.ts'
@@ -22,7 +23,7 @@ export function optionWords(path: RulePath, answer: string): string {
 export function answerWords(path: RulePath, answer: Answer | undefined): string {
   if (answer === undefined || answer === null || answer === notKnown) return t('rule.unknown')
   if (typeof answer === 'string') return optionWords(path, answer)
-  if (typeof answer !== 'number') return answer.map((each) => optionWords(path, each)).join(', ')
+  if (typeof answer !== 'number') return answer.map((each) => optionWords(path, each)).join(listMark())
   const ask: Ask = questions.find((question) => question.path === path)?.ask ?? 'whole'
   return t(`rule.figure-of.${ask}` as WordKey, {
     figure: number(answer / unitOf(ask), 1),

@@ -21,6 +21,7 @@ export const policyWords: SameCodes<typeof english> = {
   'rules.identity-any': 'الهوية، واحدة من: {documents}.',
   'rules.entitlement-any': 'الأحقية، واحدة من: {documents}.',
   'rules.or': '؛ ',
+  'rules.label': '{name}، {region}، {dated}',
   'rules.source': 'المصدر: {source} ({basis}).',
   'rules.why-not': 'لماذا لا',
   'rules.because': 'أُجيب بلا: {why}',

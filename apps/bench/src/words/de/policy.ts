@@ -21,6 +21,7 @@ export const policyWords: SameCodes<typeof english> = {
   'rules.identity-any': 'Identität, eines davon: {documents}.',
   'rules.entitlement-any': 'Berechtigung, eines davon: {documents}.',
   'rules.or': '; ',
+  'rules.label': '{name}, {region}, {dated}',
   'rules.source': 'Quelle: {source} ({basis}).',
   'rules.why-not': 'Warum nicht',
   'rules.because': 'Mit Nein beantwortet: {why}',

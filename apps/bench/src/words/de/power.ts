@@ -17,7 +17,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band.why':
     'Das Band fasst neun von zehn der Batterien, die zum Bekannten passen. Was nicht bekannt ist, macht es breiter.',
   'power.crosses':
-    'Die Hälfte davon unterschreitet die Untergrenze nach {minutes} Minuten, am häufigsten in „{step}“.',
+    '{minutes, plural, =0 {Die Hälfte davon unterschreitet die Untergrenze sofort} one {Die Hälfte davon unterschreitet die Untergrenze nach # Minute} other {Die Hälfte davon unterschreitet die Untergrenze nach # Minuten}}, am häufigsten in „{step}“.',
   'power.with-supply':
     'Mit einem Stützgerät von {amperes} A, eingestellt auf {volts}, ist der tiefste zu erwartende Wert etwa {low}.',
   'power.warnings': 'Dazu zu wissen',

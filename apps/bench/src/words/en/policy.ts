@@ -16,6 +16,7 @@ export const policyWords = {
   'rules.identity-any': 'Identity, one of: {documents}.',
   'rules.entitlement-any': 'Entitlement, one of: {documents}.',
   'rules.or': '; ',
+  'rules.label': '{name}, {region}, {dated}',
   'rules.source': 'Source: {source} ({basis}).',
   'rules.why-not': 'Why not',
   'rules.because': 'Answered no: {why}',

@@ -13,7 +13,8 @@ export const powerWords = {
   'power.band': '({low} to {high})',
   'power.band.why':
     'The band holds nine in ten of the batteries that fit what is known. What is not known makes it wider.',
-  'power.crosses': 'Half of them cross the floor after {minutes} minutes, in "{step}" most often.',
+  'power.crosses':
+    '{minutes, plural, =0 {Half of them cross the floor at once} one {Half of them cross the floor after # minute} other {Half of them cross the floor after # minutes}}, in "{step}" most often.',
   'power.with-supply': 'With a supply of {amperes} A set to {volts} the lowest to expect is about {low}.',
   'power.warnings': 'To know beside it',
 

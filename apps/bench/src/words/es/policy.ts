@@ -22,6 +22,7 @@ export const policyWords: SameCodes<typeof english> = {
   'rules.identity-any': 'Identidad, uno de: {documents}.',
   'rules.entitlement-any': 'Derecho a encargar la llave, uno de: {documents}.',
   'rules.or': '; ',
+  'rules.label': '{name}, {region}, {dated}',
   'rules.source': 'Fuente: {source} ({basis}).',
   'rules.why-not': 'Por qué no',
   'rules.because': 'Respondido que no: {why}',

@@ -16,7 +16,8 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band': '(de {low} a {high})',
   'power.band.why':
     'La franja abarca nueve de cada diez baterías que encajan con lo que se sabe. Lo que no se sabe la ensancha.',
-  'power.crosses': 'La mitad cruza el umbral pasados {minutes} minutos, casi siempre en «{step}».',
+  'power.crosses':
+    '{minutes, plural, =0 {La mitad cruza el umbral enseguida} one {La mitad cruza el umbral pasado # minuto} many {La mitad cruza el umbral pasados # minutos} other {La mitad cruza el umbral pasados # minutos}}, casi siempre en «{step}».',
   'power.with-supply':
     'Con una fuente de {amperes}\u00a0A ajustada a {volts}, el mínimo que cabe esperar es de unos {low}.',
   'power.warnings': 'Además conviene saber',

@@ -22,6 +22,7 @@ export const policyWords: SameCodes<typeof english> = {
   'rules.identity-any': 'Identité, un de ces documents : {documents}.',
   'rules.entitlement-any': 'Droit, un de ces documents : {documents}.',
   'rules.or': ' ; ',
+  'rules.label': '{name}, {region}, {dated}',
   'rules.source': 'Source : {source} ({basis}).',
   'rules.why-not': 'Pourquoi non',
   'rules.because': 'Répondu non : {why}',

@@ -22,6 +22,7 @@ export const policyWords: SameCodes<typeof english> = {
   'rules.identity-any': 'Tożsamość, jedno z: {documents}.',
   'rules.entitlement-any': 'Prawo do zamówienia klucza, jedno z: {documents}.',
   'rules.or': '; ',
+  'rules.label': '{name}, {region}, {dated}',
   'rules.source': 'Źródło: {source} ({basis}).',
   'rules.why-not': 'Dlaczego nie',
   'rules.because': 'Odpowiedź „nie”: {why}',

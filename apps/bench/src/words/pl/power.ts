@@ -16,7 +16,8 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band': '(od {low} do {high})',
   'power.band.why':
     'Pasmo obejmuje dziewięć na dziesięć akumulatorów pasujących do tego, co wiadomo. Czego nie wiadomo, to je poszerza.',
-  'power.crosses': 'Połowa z nich przekracza próg po {minutes} min, najczęściej w kroku „{step}”.',
+  'power.crosses':
+    '{minutes, plural, =0 {Połowa z nich przekracza próg od razu} one {Połowa z nich przekracza próg po # minucie} few {Połowa z nich przekracza próg po # minutach} many {Połowa z nich przekracza próg po # minutach} other {Połowa z nich przekracza próg po # minuty}}, najczęściej w kroku „{step}”.',
   'power.with-supply':
     'Z zasilaczem {amperes}\u00a0A ustawionym na {volts} należy się spodziewać najniżej około {low}.',
   'power.warnings': 'Co jeszcze warto wiedzieć',
