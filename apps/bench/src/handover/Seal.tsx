@@ -84,7 +84,7 @@ export function SealPart() {
       <div className={formCss.foot}>
         <button
           type="button"
-          className={formCss.submit}
+          className={seal === null || state.factsSinceSeal > 0 ? formCss.submit : formCss.plain}
           disabled={busy || (open.length > 0 && !anyway)}
           onClick={() => void go()}
         >

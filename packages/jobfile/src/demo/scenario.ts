@@ -97,8 +97,8 @@ export function vanUntilSession(): SceneFact[] {
   ]
 }
 
-/** SHA-256 of an empty file, standing in for the hash of a backup that does not exist. */
-const backupHash = 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855'
+/** SHA-256 of the words "demo-van: backup of the immobiliser data, read twice alike": there is no such backup. */
+const backupHash = 'ba96f9dc53f35f405dc5d8c5b1c26dcbad16f9f27f8bffd0ad7693f2ead377d0'
 
 function vanKeys(): SceneFact[] {
   const lacks: KeyFunction[] = ['panic', 'blade-boot']

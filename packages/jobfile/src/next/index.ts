@@ -11,7 +11,8 @@ export interface Ending {
 }
 
 /**
- * The single next action. A break-off comes before anything else; then the earliest chapter of the day that
+ * The single next action. A break-off comes before anything else; then what an open session wants, because the car
+ * closes it by itself after a while and stands between two lists until then; then the earliest chapter of the day that
  * still wants something, contradictions after what is merely missing in the same chapter; sealing only when
  * nothing else is open; then handing over; then what became of the blank; then nothing.
  */
@@ -19,7 +20,10 @@ export function nextStep(tumblers: readonly Tumbler[], ending: Ending): NextStep
   const open = tumblers.flatMap((tumbler) => tumbler.needs.map((need) => ({ need, tumbler: tumbler.name })))
   const stopped = open.find(({ need }) => need.code === 'break-off-open')
   if (stopped !== undefined) return step(stopped.need, stopped.tumbler)
-  const work = open.filter(({ need }) => !sealing.has(need.code))
+  const wanted = (code: Need['code']) => open.some(({ need }) => need.code === code)
+  const inSession = wanted('session-not-closed') && !wanted('session-not-opened')
+  const all = open.filter(({ need }) => !sealing.has(need.code))
+  const work = inSession ? all.filter(({ need }) => need.chapter === 'teach') : all
   let best: (typeof work)[number] | undefined
   for (const candidate of work)
     if (best === undefined || rank(candidate.need) < rank(best.need)) best = candidate

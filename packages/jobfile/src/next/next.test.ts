@@ -19,6 +19,19 @@ describe('the next step', () => {
     expect(step).toMatchObject({ code: 'vin-missing', chapter: 'arrival' })
   })
 
+  it('NXT-04 stays with an open session, and only with an open one', () => {
+    const earlier = low(['vin-missing', 'arrival'])
+    const teaching = low(['key-not-taught', 'teach'], ['session-not-closed', 'teach'])
+    expect(nextStep([earlier, teaching], none).code).toBe('key-not-taught')
+    expect(nextStep([earlier, low(['session-not-closed', 'teach'])], none).code).toBe('session-not-closed')
+    const before = low(
+      ['session-not-opened', 'teach'],
+      ['key-not-taught', 'teach'],
+      ['session-not-closed', 'teach'],
+    )
+    expect(nextStep([earlier, before], none).code).toBe('vin-missing')
+  })
+
   it('NXT-03 seals last, then hands over, then asks what became of the blank, then has nothing left', () => {
     expect(nextStep([low(['not-sealed', 'handover'])], none).code).toBe('seal-the-document')
     expect(nextStep([], none).code).toBe('hand-over')

@@ -1,4 +1,5 @@
 /** @module What was agreed and signed: authority, consent, cautions, price, warranty, what is kept. */
+import { commonPractice } from '../../policy/retention-pack.ts'
 import { dateAfterText, isCode, listText, moneyText } from '../../words/index.ts'
 import type { Block } from './blocks.ts'
 import { heading, list, type Pen, paragraph, quiet } from './pen.ts'
@@ -128,7 +129,7 @@ export function retention(pen: Pen): readonly Block[] {
           : seal === null
             ? say('doc.retention-days', { count: kept.days })
             : dateAfterText(language, seal.at, kept.days, zone),
-        kept.source,
+        pen.edition >= 2 && kept.source === commonPractice ? say('doc.retention-common') : kept.source,
       ]),
     },
     quiet(say('doc.retention-pack', { pack: set.pack })),

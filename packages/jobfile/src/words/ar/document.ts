@@ -172,6 +172,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.retention-class': 'ماذا',
   'doc.retention-until': 'يُحذف في',
   'doc.retention-source': 'لماذا',
+  'doc.retention-common': 'عُرف شائع؛ راجع قانون بلدك',
   'doc.retention-days':
     '{count, plural, zero {يوم الختم} one {بعد يوم واحد من الختم} two {بعد يومين من الختم} few {بعد # أيام من الختم} many {بعد # يومًا من الختم} other {بعد # يوم من الختم}}',
   'doc.retention-pack': 'القواعد المستعملة: {pack}.',

@@ -176,6 +176,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.retention-class': 'Was',
   'doc.retention-until': 'Gelöscht bis',
   'doc.retention-source': 'Warum',
+  'doc.retention-common': 'üblich so; prüfen Sie Ihr Recht',
   'doc.retention-days': '{count, plural, one {# Tag nach dem Versiegeln} other {# Tage nach dem Versiegeln}}',
   'doc.retention-pack': 'Angewandte Regeln: {pack}.',
   'doc.corrections': 'Berichtigungen im Protokoll',

@@ -167,6 +167,7 @@ export const documentWords = {
   'doc.retention-class': 'What',
   'doc.retention-until': 'Deleted by',
   'doc.retention-source': 'Why',
+  'doc.retention-common': 'common practice, check your law',
   'doc.retention-days': '{count, plural, one {# day after sealing} other {# days after sealing}}',
   'doc.retention-pack': 'Rules used: {pack}.',
   'doc.corrections': 'Corrections on record',

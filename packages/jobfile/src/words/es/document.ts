@@ -174,6 +174,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.retention-class': 'Qué',
   'doc.retention-until': 'Se borra a más tardar',
   'doc.retention-source': 'Por qué',
+  'doc.retention-common': 'práctica habitual; compruebe su ley',
   'doc.retention-days': '{count, plural, one {# día después del sellado} other {# días después del sellado}}',
   'doc.retention-pack': 'Reglas aplicadas: {pack}.',
   'doc.corrections': 'Correcciones que constan en el registro',

@@ -177,6 +177,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.retention-class': 'Quoi',
   'doc.retention-until': 'Supprimé au plus tard',
   'doc.retention-source': 'Pourquoi',
+  'doc.retention-common': 'pratique courante ; vérifiez votre droit',
   'doc.retention-days':
     '{count, plural, one {# jour après le scellement} other {# jours après le scellement}}',
   'doc.retention-pack': 'Règles appliquées : {pack}.',

@@ -174,6 +174,7 @@ export const documentWords: SameCodes<typeof english> = {
   'doc.retention-class': 'Co',
   'doc.retention-until': 'Usunięcie do',
   'doc.retention-source': 'Dlaczego',
+  'doc.retention-common': 'powszechna praktyka; sprawdź swoje prawo',
   'doc.retention-days':
     '{count, plural, one {# dzień po zapieczętowaniu} few {# dni po zapieczętowaniu} many {# dni po zapieczętowaniu} other {# dnia po zapieczętowaniu}}',
   'doc.retention-pack': 'Zastosowane reguły: {pack}.',
