@@ -13,7 +13,13 @@ export type WordValues = Readonly<Record<string, string | number>>
 export type BenchWords = Readonly<Record<WordKey, string>>
 
 const i18n = setupI18n({ locale: 'en', messages: { en } })
-i18n.setMessagesCompiler(compileMessage)
+// Without this a text is taken apart each time it is said: a hundred times for one dialog.
+const compiled = new Map<string, ReturnType<typeof compileMessage>>()
+i18n.setMessagesCompiler((text) => {
+  const known = compiled.get(text) ?? compileMessage(text)
+  compiled.set(text, known)
+  return known
+})
 
 /** The language the bench speaks now (BCP 47). */
 export function language(): Language {
