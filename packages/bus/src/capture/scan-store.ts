@@ -15,8 +15,8 @@ const FIRST_CONTROL = 256
 const TRACKS = 8
 const FIRST_TABLE = FIRST_CONTROL + TRACKS * CONTROL_BYTES
 const TABLE_BYTES = ID_WORDS * 4
-/** Small enough to stand in a processor's cache, and large enough to be asked for seldom. */
-const ROOM_BYTES = 1 << 20
+/** Asked for seldom: asking takes longer than a smaller room saves by staying in the processor's cache. */
+const ROOM_BYTES = 1 << 21
 /** One is used while the next are filled: one alone would be waited for, because it takes its time to be asked for. */
 const ROOMS = 3
 const COPY_BYTES = 1 << 17
