@@ -390,6 +390,24 @@ describe('airbag and clearing', () => {
   })
 })
 
+describe('two scans of one phase', () => {
+  test.each(['before', 'after'] as const)(
+    'FLT-02 a report without status stays, whatever status comes later (%s)',
+    (phase) => {
+      const typed = scan(phase, unit('body control', ['P0562']))
+      const passed = scan(phase, unit('body control', ['P0562=00']))
+      for (const scans of [
+        [typed, passed],
+        [passed, typed],
+        [typed, passed, typed, passed],
+      ])
+        expect(only(compareScans(scans)).life).toMatchObject([{ phase, present: true }])
+      const failed = scan(phase, unit('body control', ['P0562=08']))
+      expect(compareScans([failed, passed]).faults).toEqual([])
+    },
+  )
+})
+
 describe('properties over random jobs', () => {
   const names = ['body control', 'brakes', 'airbag', 'immobiliser', 'unit 7']
   const codes = ['U0140-87', 'U0140-00', 'U0140', 'P0513-00', 'B0028-11', 'C0035-11', 'P0562', 'U0167-87']

@@ -42,7 +42,7 @@ function single(scan: UnitScan): UnitReading {
 }
 
 function joined(known: UnitReading, scan: UnitScan): UnitReading {
-  const codes = new Set(scan.faults.map((fault) => `${fault.list ?? ''} ${tidyCode(fault.code)}`))
+  const later = new Map(scan.faults.map((fault) => [keyOf(fault), fault.status]))
   return {
     unit: known.unit,
     firstTime: known.firstTime,
@@ -51,12 +51,20 @@ function joined(known: UnitReading, scan: UnitScan): UnitReading {
       known.availability === null || scan.availability === null
         ? null
         : known.availability | scan.availability,
-    // A code reported again takes its later status; one no longer reported stays on record.
+    // A code reported again takes its later status; one no longer reported stays on record, and so does one that was
+    // reported without a status: no later status takes back that it was seen.
     faults: [
-      ...known.faults.filter((fault) => !codes.has(`${fault.list ?? ''} ${tidyCode(fault.code)}`)),
+      ...known.faults.filter((fault) => {
+        const status = later.get(keyOf(fault))
+        return status === undefined || (fault.status === null && status !== null)
+      }),
       ...scan.faults,
     ],
   }
+}
+
+function keyOf({ list, code }: ReportedFault): string {
+  return `${list ?? ''} ${tidyCode(code)}`
 }
 
 /**
