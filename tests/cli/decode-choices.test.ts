@@ -40,6 +40,15 @@ describe('shearline decode --fields', () => {
     ])
   })
 
+  it('writes the head alone when nothing was said, and nothing for what is no recording', () => {
+    const flags = ['decode', '-', '--fields', 'time,id']
+    expect(shearline(flags, { input: '(1.000000) can0 123#00\n' })).toMatchObject({
+      code: 0,
+      out: 'time\tid\n',
+    })
+    expect(shearline(flags, { input: 'not a recording at all\n' })).toMatchObject({ code: 2, out: '' })
+  })
+
   it.each([
     [['--fields', 'time,colour'], /"colour" is no field.*time, startTime, channel/s],
     [['--fields', 'time', '--json'], /--fields writes a table/],

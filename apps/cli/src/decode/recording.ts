@@ -12,12 +12,16 @@ export interface DecodeFlags extends ChoiceFlags {
 
 /** Prints every diagnostic message of a recording, or what they count. Throws CouldNot when it cannot be read. */
 export async function decodeRecording(file: string, flags: DecodeFlags): Promise<void> {
-  const line = (text: string) => printSoon(`${text}\n`)
   const fields = flags.fields === undefined ? undefined : readFields(flags.fields)
   if (fields !== undefined && (flags.summary === true || flags.json === true))
     throw new CouldNot('--fields writes a table.', 'Leave out --json and --summary, or --fields.')
   const choices = { ...choicesOf(flags), ...(fields === undefined ? {} : { fields }) }
-  if (fields !== undefined) line(fields.join('\t'))
+  // The head of a table comes with its first line: what is no recording has none.
+  let head = fields === undefined ? '' : `${fields.join('\t')}\n`
+  const line = (text: string) => {
+    printSoon(`${head}${text}\n`)
+    head = ''
+  }
   const listener: DecodeListener =
     flags.summary === true
       ? {}
@@ -25,7 +29,7 @@ export async function decodeRecording(file: string, flags: DecodeFlags): Promise
         ? { line }
         : { message: (message) => line(messageText(message)) }
   const { result } = await readRecording(file, listener, choices, () => printAtOnce(), false)
-  printAtOnce()
+  printAtOnce(head)
   if (flags.summary !== true) return
   if (flags.json === true) {
     printAtOnce(`${JSON.stringify(result.summary)}\n`)

@@ -172,7 +172,7 @@ class BlockMixer {
     this.#goOn(cos, sin)
   }
 
-  /** The same for blocks of one sample, which have one weight. */
+  /** The same for blocks of one sample, which have one weight: written out, it takes half as long. */
   mixSingles(raw: Float32Array, out: Float32Array, begin: number, end: number): void {
     const stepCos = this.#stepCos
     const stepSin = this.#stepSin

@@ -28,7 +28,7 @@ const furthest = (a: Float64Array, b: Float64Array): number =>
   a.reduce((most, value, at) => Math.max(most, Math.abs(value - (b[at] ?? Number.NaN))), 0)
 
 describe('the Fourier transform', () => {
-  test.each([4, 8, 16, 64, 256, 1024])('RAD-06 equals its definition at %i values', (size) => {
+  test.each([4, 8, 16, 32, 64, 256, 512, 1024])('RAD-06 equals its definition at %i values', (size) => {
     const input = noise(size, size)
     const output = new Float64Array(2 * size)
     new Fft(size).forward(input, output)
