@@ -23,12 +23,12 @@ function row(one) {
 
 /** Writes the page. `measured` holds rows, memory, what was left out and what the recording holds. */
 export function writeReport(path, measured) {
-  const { holds, rows, memory, leftOut, rounds, load } = measured
+  const { holds, rows, memory, leftOut, rounds, closeRounds, load } = measured
   const [processor] = cpus()
   const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim()
   const text = `# Performance
 
-Written by \`npm run bench\`; do not edit. Times are medians of ${rounds} paired runs of whole processes, output included.
+Written by \`npm run bench\`; do not edit. Times are medians of paired runs of whole processes, output included: ${closeRounds} pairs for text and pcapng, at most ${rounds} for the rest.
 
 - Machine: ${processor?.model.trim()}, ${cpus().length} cores, ${Math.round(totalmem() / 2 ** 30)} GB, Linux ${release()}, Node ${process.version}; load average ${number(load[0])} before and ${number(load[1])} after. On a shared machine trust the ratios more than the times.
 - Recording: ${holds.frames / 1e6} million frames, ${number(holds.seconds / 60, 0)} minutes of 500 kbit/s at ${number(holds.load * 100, 0)} % load, 60 modules with periodic plain traffic; every three minutes a tester scans all modules, four at a time (multi-frame messages both ways, NRC 78, refusals): ${holds.diagnosticFrames} diagnostic frames, ${holds.messages} messages. Made by \`scripts/bench/generate.mjs\`, the same in every run.

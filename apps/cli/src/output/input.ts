@@ -1,5 +1,6 @@
-import { closeSync, createReadStream, openSync, read, readSync, statSync } from 'node:fs'
+import { closeSync, createReadStream, openSync, readSync, statSync } from 'node:fs'
 import { CouldNot } from './answer.ts'
+import { ReadAhead } from './read-ahead.ts'
 
 /** Size of the pieces a file is read in. */
 const pieceBytes = 1 << 20
@@ -46,46 +47,25 @@ export async function* recordingPieces(
     }
     return
   }
-  const asked: { readonly room: Uint8Array; readonly from: number; readonly length: Promise<number> }[] = []
   let open: number | undefined
-  let askedUpTo = 0
+  let ahead: ReadAhead | undefined
   try {
     open = openSync(file, 'r')
-    for (const room of rooms) {
-      asked.push({ room, from: askedUpTo, length: readAhead(open, room, askedUpTo) })
-      askedUpTo += room.length
-    }
-    let at = 0
-    for (let next = asked.shift(); next !== undefined; next = asked.shift()) {
-      const { room } = next
-      let length = await next.length
-      // A read may give less than was asked for, not only at the end: those behind it then stand at a wrong place.
-      if (next.from !== at) length = readSync(open, room, 0, room.length, at)
+    ahead = new ReadAhead(open, rooms)
+    for (;;) {
+      const { room, length } = await ahead.next()
       if (length === 0) return
-      at += length
       const piece = room.subarray(0, length)
       count(piece)
       yield piece
-      asked.push({ room, from: askedUpTo, length: readAhead(open, room, askedUpTo) })
-      askedUpTo += room.length
+      ahead.giveBack(room)
     }
   } catch (error) {
     throw asCouldNot(file, error)
   } finally {
-    await Promise.allSettled(asked.map((one) => one.length))
+    await ahead?.end()
     if (open !== undefined) closeSync(open)
   }
-}
-
-function readAhead(open: number, into: Uint8Array, from: number): Promise<number> {
-  const reading = new Promise<number>((resolve, reject) => {
-    read(open, into, 0, into.length, from, (error, length) =>
-      error === null ? resolve(length) : reject(error),
-    )
-  })
-  // Nobody may be waiting yet when it fails: it is thrown where it is awaited.
-  reading.catch(() => {})
-  return reading
 }
 
 /** Whether a file begins as one packed with gzip does (RFC 1952). */

@@ -70,7 +70,9 @@ export class AlikeLines {
 
   /** Tells the sink of the lines that were only counted; call before any frame is told. */
   tell(): void {
-    for (const track of this.#tracks) {
+    // By number: this runs for every frame, and an iterator is garbage.
+    for (let index = 0; index < this.#tracks.length; index++) {
+      const track = this.#tracks[index] as Track
       if (track.count === 0) continue
       const count = track.count
       track.count = 0

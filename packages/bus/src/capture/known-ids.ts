@@ -104,6 +104,12 @@ function home(first: number, second: number): number {
   return Math.imul(first ^ Math.imul(second, SECOND_FACTOR), FACTOR) >>> HASH_SHIFT
 }
 
+/** Where in the table the slot of a hash stands, in bytes. */
+function placeOf(hash: Code): Code {
+  const shift = Math.log2(WORDS * 4)
+  return i32.and(i32.shrU(hash, i32.const(HASH_SHIFT - shift)), i32.const(MASK << shift))
+}
+
 /** `find` as a compiled loop: sets `slot` to the address of the key's slot, or leaves the stretch `notFound` deep. */
 export function findSlot(key: Local, table: Local, slot: Local, found: Local, notFound: number): Code {
   const size = i32.const(WORDS * 4)
@@ -111,10 +117,9 @@ export function findSlot(key: Local, table: Local, slot: Local, found: Local, no
     i32.xor(i64.toI32(key.get), i32.mul(i64.high(key.get), i32.const(SECOND_FACTOR))),
     i32.const(FACTOR),
   )
-  const number = i32.shrU(hash, i32.const(HASH_SHIFT))
   const next = i32.and(i32.add(i32.sub(slot.get, table.get), size), i32.const(ID_WORDS * 4 - 1))
   return [
-    ...slot.set(i32.add(table.get, i32.mul(number, size))),
+    ...slot.set(i32.add(table.get, placeOf(hash))),
     ...loop(
       found.set(i64.load(slot.get)),
       choose(i32.eqz(i64.eq(found.get, key.get)), [
@@ -124,6 +129,29 @@ export function findSlot(key: Local, table: Local, slot: Local, found: Local, no
         jump(1),
       ]),
     ),
+  ]
+}
+
+/**
+ * The same where all keys have one second word: nearly all identifiers stand in the slot their words lead to, and are
+ * known there by the first word. A zero may be a free slot.
+ */
+export function findSlotByFirst(
+  first: Local,
+  second: number,
+  key: Local,
+  table: Local,
+  slot: Local,
+  found: Local,
+  notFound: number,
+): Code {
+  const mixed = i32.xor(first.get, i32.const(Math.imul(second, SECOND_FACTOR)))
+  return [
+    ...slot.set(i32.add(table.get, placeOf(i32.mul(mixed, i32.const(FACTOR))))),
+    ...choose(i32.or(i32.ne(i32.load(slot.get), first.get), i32.eqz(first.get)), [
+      key.set(i64.withUpper(i64.fromI32(first.get), second)),
+      findSlot(key, table, slot, found, notFound + 1),
+    ]),
   ]
 }
 

@@ -16,9 +16,9 @@ const TRACKS = 8
 const FIRST_TABLE = FIRST_CONTROL + TRACKS * CONTROL_BYTES
 const TABLE_BYTES = ID_WORDS * 4
 /** Asked for seldom: asking takes longer than a smaller room saves by staying in the processor's cache. */
-const ROOM_BYTES = 1 << 21
+const ROOM_BYTES = 1 << 20
 /** One is used while the next are filled: one alone would be waited for, because it takes its time to be asked for. */
-const ROOMS = 3
+const ROOMS = 6
 const COPY_BYTES = 1 << 17
 /** Loops may look this far beyond a chunk's last byte. */
 const SLACK_BYTES = 256

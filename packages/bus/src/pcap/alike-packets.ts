@@ -10,8 +10,8 @@
  */
 
 import type { CaptureSink } from '../capture/contract.ts'
-import { type KnownIds, slotAt } from '../capture/known-ids.ts'
-import type { ScanStore, TrackStore } from '../capture/scan-store.ts'
+import { slotAt } from '../capture/known-ids.ts'
+import type { ScanStore } from '../capture/scan-store.ts'
 import { ReusedFrame } from '../frame/reused.ts'
 import {
   CLASSIC_BYTES,
@@ -24,50 +24,18 @@ import {
   type Shape,
   startScanPackets,
 } from './scan-packets.ts'
+import {
+  HEAD_BYTES,
+  type Origin,
+  openTrack,
+  remember,
+  setMost,
+  type TimeToFill,
+  type Track,
+} from './track.ts'
 
 /** More channels than any recorder has at once; the packets of further ones are read one by one. */
 const MOST_TRACKS = 8
-const HEAD_BYTES = 16
-
-/** A time to fill. */
-export interface TimeToFill {
-  seconds: number
-  nanoseconds: number
-  decimals: number
-}
-
-/** What the packets of one interface have in common. */
-export interface Origin {
-  /** Number of the interface. */
-  readonly index: number
-  readonly shape: Shape
-  /** Which of a block's first sixteen bytes are the same in all packets (0) and which are not (FF). */
-  readonly headLimits: readonly number[]
-  /** The greatest lower word, at most FFFFFFFF, of the whole second a time stands in. */
-  lastOfSecond(upper: number, lower: number): number
-  /** Sets a time from its two words, unsigned. */
-  setTime(time: TimeToFill, upper: number, lower: number): void
-}
-
-/** Packets of one channel, as far as they are alike. */
-interface Track {
-  readonly channel: string
-  readonly origin: Origin
-  readonly ids: KnownIds
-  readonly addresses: TrackStore['addresses']
-  readonly control: DataView | undefined
-  /** The first bytes of the last block, and the cooked header of its packet. */
-  readonly head: Uint8Array
-  readonly cooked: Uint8Array
-  upper: number
-  /** Of the last packet. */
-  lower: number
-  /** Up to here packets stand in the same second: those of different ones are not counted together. */
-  mostLower: number
-  /** Of the last one that was only counted. */
-  lastCounted: number
-  count: number
-}
 
 /** Reads packets that are alike, and learns from the others what they look like. */
 export class AlikePackets {
@@ -109,7 +77,9 @@ export class AlikePackets {
 
   /** Tells the sink of the packets that were only counted; call before any frame is told. */
   tell(): void {
-    for (const track of this.#tracks) {
+    // By number: this runs for every frame, and an iterator is garbage.
+    for (let index = 0; index < this.#tracks.length; index++) {
+      const track = this.#tracks[index] as Track
       if (track.count === 0) continue
       const count = track.count
       track.count = 0
@@ -146,17 +116,11 @@ export class AlikePackets {
   ): void {
     const track = this.#trackOf(origin, frame.channel)
     if (track === undefined) return
-    const { cookedBytes } = origin.shape
-    track.upper = upper
-    track.lower = lower
-    track.mostLower = origin.lastOfSecond(upper, lower)
-    track.head.set(head)
-    if (cookedBytes > 0) track.cooked.set(packet.subarray(0, cookedBytes))
-    this.#write(track)
+    remember(track, upper, lower, head, packet)
     this.#current = track
     if (frame.error || frame.remote || frame.fd) return
     const plain = this.#sink.isPlain?.(frame.channel, frame.id, frame.extended) === true
-    track.ids.add(wordAt(packet, cookedBytes), KNOWN, frame.id, frame.extended, plain)
+    track.ids.add(wordAt(packet, origin.shape.cookedBytes), KNOWN, frame.id, frame.extended, plain)
   }
 
   #trackOf(origin: Origin, channel: string): Track | undefined {
@@ -168,60 +132,25 @@ export class AlikePackets {
       this.#current = this.#tracks[0]
     }
     if (this.#shared.has(channel) || this.#tracks.length >= MOST_TRACKS) return undefined
-    const { ids, addresses } = this.#store.openTrack()
-    const { memory } = this.#store
-    const track: Track = {
-      channel,
-      origin,
-      ids,
-      addresses,
-      control:
-        memory === undefined || addresses === undefined
-          ? undefined
-          : new DataView(memory.buffer, addresses.control),
-      head: new Uint8Array(HEAD_BYTES),
-      cooked: new Uint8Array(20),
-      upper: 0,
-      lower: 0,
-      mostLower: 0,
-      lastCounted: 0,
-      count: 0,
-    }
+    const track = openTrack(channel, origin, this.#store)
     this.#tracks.push(track)
     return track
-  }
-
-  /** Tells the compiled loop what packets look like. */
-  #write({ control, head, cooked, origin, lower, mostLower }: Track): void {
-    if (control === undefined) return
-    for (let index = 0; index < HEAD_BYTES; index++) {
-      control.setUint8(CONTROL.headPattern + index, head[index] as number)
-      control.setUint8(CONTROL.headLimits + index, origin.headLimits[index] as number)
-    }
-    for (let index = 0; index < origin.shape.cookedBytes; index++)
-      control.setUint8(CONTROL.cooked + index, cooked[index] as number)
-    control.setUint32(CONTROL.time, lower, true)
-    control.setUint32(CONTROL.mostTime, mostLower, true)
   }
 
   #run(track: Track, bytes: Uint8Array, view: DataView, start: number, offset: number): number {
     const scan = this.#compiledFor(track, bytes)
     const { timeAt, littleEndian } = track.origin.shape
-    const run = (from: number) =>
-      scan === undefined
-        ? this.#runUncompiled(track, bytes, view, from, offset)
-        : this.#runCompiled(scan, track, bytes, view, from, offset)
-    let at = run(start)
+    let at = this.#scan(scan, track, bytes, view, start, offset)
     while (at <= bytes.length - MOST_BLOCK_BYTES) {
       const { mostLower } = track
       const lower = view.getUint32(at + timeAt, littleEndian)
       if (lower <= mostLower) break
       // Perhaps the next packet stands in a later second; what was counted is of the one that was.
       this.tell()
-      this.#setMost(track, track.origin.lastOfSecond(track.upper, lower))
-      const after = run(at)
+      setMost(track, track.origin.lastOfSecond(track.upper, lower))
+      const after = this.#scan(scan, track, bytes, view, at, offset)
       if (after === at) {
-        this.#setMost(track, mostLower)
+        setMost(track, mostLower)
         break
       }
       at = after
@@ -229,9 +158,17 @@ export class AlikePackets {
     return at
   }
 
-  #setMost(track: Track, mostLower: number): void {
-    track.mostLower = mostLower
-    track.control?.setUint32(CONTROL.mostTime, mostLower, true)
+  #scan(
+    scan: ScanPackets | undefined,
+    track: Track,
+    bytes: Uint8Array,
+    view: DataView,
+    start: number,
+    offset: number,
+  ): number {
+    return scan === undefined
+      ? this.#runUncompiled(track, bytes, view, start, offset)
+      : this.#runCompiled(scan, track, bytes, start, offset)
   }
 
   /** The compiled loop, where there can be one and these bytes lie in its memory. */
@@ -244,31 +181,24 @@ export class AlikePackets {
     return this.#scans.get(shape)
   }
 
-  #runCompiled(
-    scan: ScanPackets,
-    track: Track,
-    bytes: Uint8Array,
-    view: DataView,
-    start: number,
-    offset: number,
-  ): number {
-    const { addresses, control, origin } = track
+  #runCompiled(scan: ScanPackets, track: Track, bytes: Uint8Array, start: number, offset: number): number {
+    const { addresses, control } = track
     if (addresses === undefined || control === undefined) return start
+    const told = control.words
     const base = bytes.byteOffset
     const end = base + bytes.length
     let at = base + start
     while (at < end) {
       at = scan(addresses.control, addresses.table, at, end)
-      const count = control.getUint32(CONTROL.count, true)
+      track.lower = told[CONTROL.time >> 2] as number
+      const count = told[CONTROL.count >> 2] as number
       if (count > 0) {
         track.count += count
-        track.lastCounted = control.getUint32(CONTROL.lastCounted, true)
+        track.lastCounted = told[CONTROL.lastCounted >> 2] as number
       }
-      const slot = control.getUint32(CONTROL.slot, true)
-      track.lower = control.getUint32(CONTROL.time, true)
+      const slot = told[CONTROL.slot >> 2] as number
       if (slot === 0) break
-      const block = control.getUint32(CONTROL.block, true) - base
-      track.lower = view.getUint32(block + origin.shape.timeAt, origin.shape.littleEndian)
+      const block = (told[CONTROL.block >> 2] as number) - base
       this.#tellFrame(track, slotAt(slot, addresses.table), bytes, block, offset)
     }
     return at - base

@@ -8,7 +8,7 @@ import { ByteQueue } from '../capture/byte-queue.ts'
 import type { CaptureFormat, CaptureReader, CaptureSink, PacketReader } from '../capture/contract.ts'
 import { ScanStore } from '../capture/scan-store.ts'
 import { cookedBytes } from '../socketcan/index.ts'
-import { AlikePackets, type Origin } from './alike-packets.ts'
+import { AlikePackets } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
 
 const HEADER_BYTES = 24
@@ -269,3 +269,5 @@ class PcapReader implements CaptureReader {
     return true
   }
 }
+
+import type { Origin } from './track.ts'

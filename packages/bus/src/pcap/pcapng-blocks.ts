@@ -127,26 +127,35 @@ export function setTime(
     setAnyTime(time, ticks, from)
     return
   }
-  // The upper word changes every few seconds at most: only then is there long division.
-  const base = from.base
+  const rest = ticksOverSeconds(ticks.high, from) + ticks.low
   const perSecond = NANOSECONDS / from.nanosecondsPerTick
-  if (base.high !== ticks.high) {
-    const upper = BigInt(ticks.high) << 32n
-    base.high = ticks.high
-    base.seconds = Number(upper / from.ticksPerSecond)
-    base.rest = Number(upper % from.ticksPerSecond)
-  }
-  const rest = base.rest + ticks.low
   const more = Math.floor(rest / perSecond)
-  time.seconds = base.seconds + more + from.offsetSeconds
+  time.seconds = from.base.seconds + more + from.offsetSeconds
   time.nanoseconds = (rest - more * perSecond) * from.nanosecondsPerTick
 }
 
-/** The greatest lower word, with this upper one, of the second these ticks stand in. */
+/** Of an upper word's ticks those beyond whole seconds; the seconds are in the interface's base then. */
+function ticksOverSeconds(high: number, { base, ticksPerSecond }: Interface): number {
+  // The upper word changes every few seconds at most: only then is there long division.
+  if (base.high !== high) {
+    const upper = BigInt(high) << 32n
+    base.high = high
+    base.seconds = Number(upper / ticksPerSecond)
+    base.rest = Number(upper % ticksPerSecond)
+  }
+  return base.rest
+}
+
+/** The most the lower word of a time can be in the same second, under the same upper word. */
 export function lastOfSecond(high: number, low: number, from: Interface): number {
-  const upper = BigInt(high) << 32n
-  const next = ((upper | BigInt(low)) / from.ticksPerSecond + 1n) * from.ticksPerSecond
-  return Math.min(Number(next - upper - 1n), 0xffff_ffff)
+  if (from.nanosecondsPerTick === undefined) {
+    const upper = BigInt(high) << 32n
+    const next = ((upper | BigInt(low)) / from.ticksPerSecond + 1n) * from.ticksPerSecond
+    return Math.min(Number(next - upper - 1n), 0xffff_ffff)
+  }
+  const over = ticksOverSeconds(high, from)
+  const perSecond = NANOSECONDS / from.nanosecondsPerTick
+  return Math.min((Math.floor((over + low) / perSecond) + 1) * perSecond - over - 1, 0xffff_ffff)
 }
 
 function setAnyTime(time: { seconds: number; nanoseconds: number }, ticks: Ticks, from: Interface): void {

@@ -8,7 +8,7 @@ import { ByteQueue } from '../capture/byte-queue.ts'
 import type { CaptureFormat, CaptureReader, CaptureSink, PacketReader } from '../capture/contract.ts'
 import { ScanStore } from '../capture/scan-store.ts'
 import { cookedBytes } from '../socketcan/index.ts'
-import { AlikePackets, type Origin } from './alike-packets.ts'
+import { AlikePackets } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
 import { read32 } from './pcap.ts'
 import {
@@ -21,6 +21,7 @@ import {
   setTime,
 } from './pcapng-blocks.ts'
 import type { Shape } from './scan-packets.ts'
+import type { Origin } from './track.ts'
 
 const SECTION_HEADER = 0x0a0d0d0a
 const INTERFACE_DESCRIPTION = 1

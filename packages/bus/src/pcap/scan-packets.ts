@@ -5,19 +5,8 @@
  * stand in a recording (`Shape`).
  */
 
-import { findSlot, slotIsPlain } from '../capture/known-ids.ts'
-import {
-  block,
-  type Code,
-  choose,
-  i32,
-  i64,
-  jump,
-  jumpIf,
-  type Local,
-  loop,
-  v128,
-} from '../wasm/instructions.ts'
+import { findSlotByFirst, slotIsPlain } from '../capture/known-ids.ts'
+import { block, type Code, choose, i32, jump, jumpIf, type Local, loop, v128 } from '../wasm/instructions.ts'
 import { Locals, type Memory, moduleBytes, start } from '../wasm/module.ts'
 
 /** How packets stand in a recording: places from the start of a record or block. */
@@ -61,7 +50,32 @@ export const CONTROL = {
   block: 68,
   /** The most the lower word of a time can be. */
   mostTime: 72,
+  /** What a usual packet is like from its captured length on: pattern and limits of sixteen bytes. */
+  usualPattern: 80,
+  usualLimits: 96,
 } as const
+
+/**
+ * Nearly all packets hold a whole classic frame and nothing beside it: sixteen bytes, whose length bytes, data length
+ * and flags stand together. They are known by two comparisons.
+ */
+function usualBytes({ packetAt, lengthAt }: Shape): number {
+  return packetAt + CLASSIC_BYTES + (lengthAt === undefined ? 0 : 4)
+}
+
+/** Whether a shape's packets have such a stretch: cooked ones have their header in between. */
+function hasUsual({ packetAt, capturedAt, cookedBytes }: Shape): boolean {
+  return cookedBytes === 0 && packetAt === capturedAt + 8
+}
+
+/** Writes into a track's control what usual packets are like. */
+export function writeUsual(control: Uint8Array, { littleEndian }: Shape): void {
+  const captured = littleEndian ? [CLASSIC_BYTES, 0, 0, 0] : [0, 0, 0, CLASSIC_BYTES]
+  // Captured and original length, identifier, data length, flags (none from `FDF_FLAG` on), two bytes of no meaning.
+  control.set([...captured, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0], CONTROL.usualPattern)
+  const rest = [CLASSIC_BYTES - FRAME_HEAD_BYTES, FDF_FLAG - 1, 255, 255]
+  control.set([0, 0, 0, 0, 255, 255, 255, 255, 255, 255, 255, 255, ...rest], CONTROL.usualLimits)
+}
 
 /**
  * Reads packets from address `at` on; gives the address of the first that is not taken, or the one after a packet of
@@ -74,6 +88,9 @@ export function startScanPackets(shape: Shape, memory: Memory): ScanPackets | un
   return start<Parameters<ScanPackets>>(scanPacketsModule(shape), memory)
 }
 
+/** From inside a choice: out of the loop. */
+const OUT = 2
+
 function scanPacketsModule(shape: Shape): Uint8Array {
   const { packetAt, cookedBytes, lengthAt } = shape
   const frameAt = packetAt + cookedBytes
@@ -82,7 +99,11 @@ function scanPacketsModule(shape: Shape): Uint8Array {
   const [time, thisTime, captured, length] = [locals.i32(), locals.i32(), locals.i32(), locals.i32()]
   const [count, counted, slot, mostTime] = [locals.i32(), locals.i32(), locals.i32(), locals.i32()]
   const [key, found] = [locals.i64(), locals.i64()]
+  const next = locals.i32()
+  const id = locals.i32()
   const [pattern, limits] = [locals.v128(), locals.v128()]
+  const [usualHead, usualHeadLimits] = [locals.v128(), locals.v128()]
+  const [usualRest, usualRestLimits] = [locals.v128(), locals.v128()]
 
   /** A number of the recording's byte order into a place. */
   const read = (place: Local, offset: number): Code => {
@@ -105,11 +126,14 @@ function scanPacketsModule(shape: Shape): Uint8Array {
     cookedBytes === 0
       ? []
       : [
-          jumpIf(1, differs(packetAt, CONTROL.cooked)),
+          jumpIf(OUT, differs(packetAt, CONTROL.cooked)),
           ...(cookedBytes === 16
             ? []
             : [
-                jumpIf(1, i32.ne(i32.load(at.get, packetAt + 16), i32.load(control.get, CONTROL.cookedRest))),
+                jumpIf(
+                  OUT,
+                  i32.ne(i32.load(at.get, packetAt + 16), i32.load(control.get, CONTROL.cookedRest)),
+                ),
               ]),
         ]
   const lengths: Code[] =
@@ -117,59 +141,73 @@ function scanPacketsModule(shape: Shape): Uint8Array {
       ? [length.set(i32.add(captured.get, i32.const(packetAt)))]
       : [
           read(length, lengthAt),
-          jumpIf(1, i32.gtU(length.get, i32.const(MOST_BLOCK_BYTES))),
-          jumpIf(1, i32.ltU(length.get, i32.add(captured.get, i32.const(packetAt + 4)))),
-          jumpIf(1, i32.and(length.get, i32.const(3))),
+          jumpIf(OUT, i32.gtU(length.get, i32.const(MOST_BLOCK_BYTES))),
+          jumpIf(OUT, i32.ltU(length.get, i32.add(captured.get, i32.const(packetAt + 4)))),
+          jumpIf(OUT, i32.and(length.get, i32.const(3))),
           jumpIf(
-            1,
+            OUT,
             i32.ne(i32.load(i32.sub(i32.add(at.get, length.get), i32.const(4))), i32.load(at.get, lengthAt)),
           ),
         ]
+  const room = i32.sub(captured.get, i32.const(cookedBytes + FRAME_HEAD_BYTES))
 
+  /** Any packet that is alike: leaves the loop where it is not, and sets where the next one starts. */
+  const any: Code[] = [
+    jumpIf(OUT, i32.eqz(v128.allSet(v128.notAbove(v128.xor(v128.load(at.get), pattern.get), limits.get)))),
+    read(captured, shape.capturedAt),
+    jumpIf(OUT, i32.gtU(room, i32.const(CLASSIC_BYTES - FRAME_HEAD_BYTES))),
+    ...lengths,
+    ...cooked,
+    jumpIf(OUT, i32.gtU(i32.load8(at.get, frameAt + 4), room)),
+    jumpIf(OUT, i32.and(i32.load8(at.get, frameAt + 5), i32.const(FDF_FLAG))),
+    next.set(i32.add(at.get, length.get)),
+  ]
+  const usual = usualBytes(shape)
+  const isUnusual = v128.anySet(
+    v128.or(
+      v128.above(v128.xor(v128.load(at.get), usualHead.get), usualHeadLimits.get),
+      v128.above(v128.xor(v128.load(at.get, shape.capturedAt), usualRest.get), usualRestLimits.get),
+    ),
+  )
+  const usualLength = i32.const(shape.littleEndian ? usual : usual << 24)
   const packet: Code[] = [
-    jumpIf(1, i32.eqz(v128.allSet(v128.notAbove(v128.xor(v128.load(at.get), pattern.get), limits.get)))),
     read(thisTime, shape.timeAt),
     jumpIf(1, i32.ltU(thisTime.get, time.get)),
     jumpIf(1, i32.gtU(thisTime.get, mostTime.get)),
-    read(captured, shape.capturedAt),
-    jumpIf(
-      1,
-      i32.gtU(
-        i32.sub(captured.get, i32.const(cookedBytes + FRAME_HEAD_BYTES)),
-        i32.const(CLASSIC_BYTES - FRAME_HEAD_BYTES),
-      ),
-    ),
-    ...lengths,
+    // Guessed to be usual, the place of the next one is known before this one is looked at.
+    choose(hasUsual(shape) ? isUnusual : i32.const(1), any, [
+      ...(lengthAt === undefined ? [] : [jumpIf(OUT, i32.ne(i32.load(at.get, usual - 4), usualLength))]),
+      next.set(i32.add(at.get, i32.const(usual))),
+    ]),
     // What stands beyond the chunk is of another time.
-    jumpIf(1, i32.gtU(i32.add(at.get, length.get), end.get)),
-    ...cooked,
-    jumpIf(
-      1,
-      i32.gtU(
-        i32.load8(at.get, frameAt + 4),
-        i32.sub(captured.get, i32.const(cookedBytes + FRAME_HEAD_BYTES)),
-      ),
-    ),
-    jumpIf(1, i32.and(i32.load8(at.get, frameAt + 5), i32.const(FDF_FLAG))),
-    key.set(i64.withUpper(i64.load32(at.get, frameAt), KNOWN)),
-    findSlot(key, table, slot, found, 1),
+    jumpIf(1, i32.gtU(next.get, end.get)),
+    id.set(i32.load(at.get, frameAt)),
+    findSlotByFirst(id, KNOWN, key, table, slot, found, 1),
     time.set(thisTime.get),
     // One after the other as long as they are plain.
     choose(slotIsPlain(slot), [
       count.set(i32.add(count.get, i32.const(1))),
       counted.set(thisTime.get),
-      at.set(i32.add(at.get, length.get)),
+      at.set(next.get),
       jumpIf(1, i32.ltU(at.get, end.get)),
       jump(2),
     ]),
     i32.store(control.get, slot.get, CONTROL.slot),
     i32.store(control.get, at.get, CONTROL.block),
-    at.set(i32.add(at.get, length.get)),
+    at.set(next.get),
   ]
 
   const body = [
     ...pattern.set(v128.load(control.get, CONTROL.headPattern)),
     ...limits.set(v128.load(control.get, CONTROL.headLimits)),
+    ...usualRest.set(v128.load(control.get, CONTROL.usualPattern)),
+    ...usualRestLimits.set(v128.load(control.get, CONTROL.usualLimits)),
+    ...usualHead.set(
+      lengthAt === undefined ? pattern.get : v128.withI32(pattern.get, lengthAt / 4, usualLength),
+    ),
+    ...usualHeadLimits.set(
+      lengthAt === undefined ? limits.get : v128.withI32(limits.get, lengthAt / 4, i32.const(0)),
+    ),
     ...time.set(i32.load(control.get, CONTROL.time)),
     ...mostTime.set(i32.load(control.get, CONTROL.mostTime)),
     ...i32.store(control.get, i32.const(0), CONTROL.slot),

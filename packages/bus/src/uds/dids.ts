@@ -85,6 +85,12 @@ export function nameOfDid(did: number): string {
   const name = BY_DID.get(did)
   if (name !== undefined) return name
   // In their order: the first that does not end before it is the only one it can stand in.
-  for (const range of RANGES) if (did <= range[1]) return did >= range[0] ? range[2] : 'ISOSAEReserved'
-  return 'ISOSAEReserved'
+  let from = 0
+  for (let to = RANGES.length; from < to; ) {
+    const middle = (from + to) >> 1
+    if (did <= (RANGES[middle] as (typeof RANGES)[number])[1]) to = middle
+    else from = middle + 1
+  }
+  const range = RANGES[from]
+  return range !== undefined && did >= range[0] ? range[2] : 'ISOSAEReserved'
 }

@@ -83,14 +83,13 @@ export const i32: {
 }
 
 /** 64-bit numbers. */
-export const i64: Readonly<Record<'load' | 'load32', Load>> &
+export const i64: Readonly<Record<'load', Load>> &
   Readonly<Record<'eqz' | 'fromI32' | 'toI32' | 'high', One>> &
   Readonly<Record<'eq' | 'ltU' | 'and', Two>> & {
     readonly store: Store
     readonly withUpper: (value: Code, upper: number) => Code
   } = {
   load: load(0x29),
-  load32: load(0x35),
   store: store(0x37),
   eqz: one(0x50),
   eq: two(0x51),
@@ -109,12 +108,14 @@ export const v128: {
   readonly load: Load
   readonly const: (bytes: readonly number[]) => Code
   readonly allSet: One
+  readonly anySet: One
   readonly splat: One
   readonly upperBits: One
   readonly shiftPairs: (value: Code, left: number) => Code
   readonly shuffle: (value: Code, order: readonly number[]) => Code
   readonly i64: (value: Code, lane: 0 | 1) => Code
-} & Readonly<Record<'and' | 'or' | 'xor' | 'notAbove' | 'add' | 'sub' | 'narrow', Two>> = {
+  readonly withI32: (value: Code, lane: number, number: Code) => Code
+} & Readonly<Record<'and' | 'or' | 'xor' | 'notAbove' | 'above' | 'add' | 'sub' | 'narrow', Two>> = {
   load: load(...vector(0)),
   const: (bytes) => [...vector(12), ...bytes],
   and: two(...vector(78)),
@@ -122,6 +123,8 @@ export const v128: {
   xor: two(...vector(81)),
   /** Each byte all ones where the left one is not above the right one, unsigned. */
   notAbove: two(...vector(42)),
+  /** By how much each left byte is above the right one, unsigned; zero where it is not. */
+  above: two(...vector(115)),
   add: two(...vector(110)),
   sub: two(...vector(113)),
   /** Pairs of bytes, seen as numbers of sixteen bits, moved by so many bits to the left, or to the right when negative. */
@@ -134,9 +137,13 @@ export const v128: {
   upperBits: one(...vector(100)),
   /** 1 when no byte is zero. */
   allSet: one(...vector(99)),
+  /** 1 when any bit is set. */
+  anySet: one(...vector(83)),
   /** The sixteen bytes in the order of their numbers in `order`. */
   shuffle: (value, order) => [...value, ...value, ...vector(13), ...order],
   i64: (value, lane) => [...value, ...vector(29), lane],
+  /** With another number of 32 bits in one of its four lanes. */
+  withI32: (value, lane, number) => [...value, ...number, ...vector(28), lane],
 }
 
 /** The same byte sixteen times. */

@@ -130,7 +130,14 @@ export function interfaceDescription(
   return block(1, joined(head, ...options, ...(options.length > 0 ? [[0, 0, 0, 0]] : [])), order)
 }
 
-export function enhancedPacket(index: number, ticks: bigint, data: Uint8Array, order: Order): Uint8Array {
+/** An enhanced packet block; `options` stand behind data of whole words. */
+export function enhancedPacket(
+  index: number,
+  ticks: bigint,
+  data: Uint8Array,
+  order: Order,
+  options: readonly number[] = [],
+): Uint8Array {
   const head = numbers(order.littleEndian, [
     [32, index],
     [32, Number(ticks >> 32n)],
@@ -138,5 +145,5 @@ export function enhancedPacket(index: number, ticks: bigint, data: Uint8Array, o
     [32, data.length],
     [32, data.length],
   ])
-  return block(6, joined(head, data), order)
+  return block(6, joined(head, data, options), order)
 }
