@@ -99,7 +99,7 @@ rows.push({
   what: 'decode --summary, pcapng',
   frames,
   ...asPcapng.second,
-  ratio: `${both(asPcapng, times)} as fast as text`,
+  ratio: `${both(asPcapng, (ratio) => `${ratio.toFixed(2)} x`)} as fast as text`,
   target: '1 x',
 })
 memory.push({ what: 'pcapng', kilobytes: asPcapng.second.kilobytes })
