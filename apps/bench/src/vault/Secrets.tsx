@@ -6,6 +6,7 @@ import { useDesk } from '../job/desk.ts'
 import { t } from '../words/index.ts'
 import { clock, day } from '../words/instants.ts'
 import { problemWords } from '../words/problem.ts'
+import { PrivateKeyField } from './PrivateKeyField.tsx'
 import { sealedBytes } from './sealed-bytes.ts'
 import css from './vault.module.css'
 import { openSealed } from './work.ts'
@@ -74,7 +75,6 @@ function OpenForm({ secret }: { readonly secret: Body<'secret-sealed'> }) {
     }
   }
   if (opened !== null) return <Save opened={opened} />
-  const id = `key-${secret.blob}`
   return (
     <form className={formCss.form} onSubmit={(event) => void open(event)}>
       <Words
@@ -84,22 +84,7 @@ function OpenForm({ secret }: { readonly secret: Body<'secret-sealed'> }) {
         onChange={setReason}
       />
       {!secret.passphrase && (
-        <div className={formCss.field}>
-          <label className={formCss.label} htmlFor={id}>
-            {t('vault.open.identity')}
-          </label>
-          <textarea
-            id={id}
-            className={`${formCss.input} ${formCss.mono}`}
-            rows={3}
-            value={identity}
-            onChange={(event) => setIdentity(event.target.value)}
-            autoComplete="off"
-            spellCheck={false}
-            required
-          />
-          <p className={formCss.hint}>{t('vault.open.identity.hint')}</p>
-        </div>
+        <PrivateKeyField value={identity} onChange={setIdentity} onProblem={setProblem} />
       )}
       <Passphrase value={passphrase} onChange={setPassphrase} needed={secret.passphrase} />
       {problem !== '' && (

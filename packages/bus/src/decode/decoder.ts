@@ -10,18 +10,24 @@ import { ChannelEvidence, countFlow, isShown, judge } from '../addressing/eviden
 import { type Heard, mostHeard, newHeard } from '../addressing/heard.ts'
 import type { CaptureSink, DoipAnnouncement, DoipMessage } from '../capture/contract.ts'
 import type { Finding } from '../finding/index.ts'
-import { type CanFrame, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
+import type { CanFrame, RecordedTime } from '../frame/index.ts'
 import type { Arrived, Assembled } from '../isotp/assembled.ts'
 import { Assembler } from '../isotp/assembler.ts'
-import { explainIncomplete } from '../isotp/incomplete.ts'
 import type { Lane } from '../isotp/lane.ts'
-import { nameOfService } from '../message/interpret.ts'
 import type { Message } from '../message/types.ts'
-import { hexByte } from '../uds/reader.ts'
 import { MessageCells, type MessageField } from './cells.ts'
+import { ChannelTimes } from './channel-times.ts'
 import { ClockCheck } from './clock-check.ts'
+import {
+  errorFrame,
+  malformed,
+  silence,
+  timeBackwards,
+  tooManyChannels,
+  tooManyIdentifiers,
+} from './found.ts'
 import { LookAhead } from './look-ahead.ts'
-import { type LastAsked, present, type Received, type Understood, understand } from './present.ts'
+import { type LastAsked, present, type Received, understand } from './present.ts'
 import type { Waiting } from './segment.ts'
 import { type DiagnosticId, keyOf, Senders } from './senders.ts'
 import { countMessage, newSummary, type Summary } from './summary.ts'
@@ -62,6 +68,7 @@ const LOOK_AHEAD_MESSAGES = 16_384
 const LOOK_AHEAD_BYTES = 8 * 1024 * 1024
 const FINDINGS_PER_CODE = 10_000
 const MOST_CHANNELS = 256
+const NO_PROBLEMS: readonly string[] = []
 
 interface Channel {
   readonly name: string
@@ -70,10 +77,7 @@ interface Channel {
   readonly evidence: ChannelEvidence
   readonly clock: ClockCheck
   readonly addressBytes: AddressBytes
-  lastSeconds: number
-  lastNanoseconds: number
-  /** Since when frames came without a long pause. */
-  recordedFrom: RecordedTime | undefined
+  readonly times: ChannelTimes
   readonly lastAsked: LastAsked
 }
 
@@ -129,16 +133,10 @@ export class Decoder implements CaptureSink {
       return
     }
     const channel = this.#channelOf(frame.channel)
-    this.#checkTime(channel, frame)
+    channel.times.frame(frame)
     if (frame.error) {
       this.#summary.errorFrames++
-      this.finding({
-        code: 'error-frame',
-        severity: 'note',
-        where: { ...frame.where },
-        what: 'an error frame: the recorder noted a bus error, it holds no data',
-        doNext: 'Many error frames mean bad wiring, a wrong bit rate or a missing terminator.',
-      })
+      this.finding(errorFrame(frame))
       return
     }
     if (frame.remote) {
@@ -163,13 +161,7 @@ export class Decoder implements CaptureSink {
   plainFrames(name: string, count: number, last: RecordedTime): void {
     this.#summary.frames += count
     if (this.#isOneTooMany(name)) return
-    const channel = this.#channelOf(name)
-    if (isPause(channel, last)) {
-      // Readers tell what they count at least once a second, so the first of these frames stood in the same one.
-      this.#tellPause(channel, count === 1 ? last : { ...last, nanoseconds: 0 })
-    }
-    channel.lastSeconds = last.seconds
-    channel.lastNanoseconds = last.nanoseconds
+    this.#channelOf(name).times.counted(count, last)
   }
 
   doip(message: DoipMessage): void {
@@ -207,8 +199,7 @@ export class Decoder implements CaptureSink {
   /** The recording is over: what is still under way is told as incomplete, what waits is shown. */
   end(): void {
     for (const channel of this.#channels.values()) {
-      const { recordedFrom } = channel
-      if (recordedFrom !== undefined) this.#tellPause(channel, recordedFrom)
+      channel.times.end()
       channel.assembler.end()
       channel.addressBytes.end()
     }
@@ -223,13 +214,7 @@ export class Decoder implements CaptureSink {
   #tellTooManyChannels(where: Finding['where']): void {
     if (this.#saidManyChannels) return
     this.#saidManyChannels = true
-    this.finding({
-      code: 'too-many-channels',
-      severity: 'error',
-      where: { ...where },
-      what: `there are more than ${MOST_CHANNELS} channels; further ones are not followed`,
-      doNext: 'The recording is damaged. Record it again, or cut out the part that is sound.',
-    })
+    this.finding(tooManyChannels(where, MOST_CHANNELS))
   }
 
   #channelOf(name: string): Channel {
@@ -252,9 +237,10 @@ export class Decoder implements CaptureSink {
       evidence: new ChannelEvidence(),
       clock: new ClockCheck(),
       addressBytes: this.#openAddressBytes(name),
-      lastSeconds: Number.NEGATIVE_INFINITY,
-      lastNanoseconds: 0,
-      recordedFrom: undefined,
+      times: new ChannelTimes({
+        backwards: (frame, before) => this.finding(timeBackwards(frame, before)),
+        recorded: (from, to) => this.#listener.recorded?.(name, from, to),
+      }),
       lastAsked: new Array(256),
       assembler: new Assembler({
         assembled: (message) => this.#assembled(channel, message),
@@ -277,46 +263,10 @@ export class Decoder implements CaptureSink {
     })
   }
 
-  #checkTime(channel: Channel, frame: CanFrame): void {
-    const { seconds, nanoseconds, decimals } = frame.time
-    const backwards =
-      seconds < channel.lastSeconds ||
-      (seconds === channel.lastSeconds && nanoseconds < channel.lastNanoseconds)
-    if (backwards) {
-      const before = { seconds: channel.lastSeconds, nanoseconds: channel.lastNanoseconds, decimals }
-      this.finding({
-        code: 'time-backwards',
-        severity: 'note',
-        where: { ...frame.where },
-        what: `the time stamp is ${secondsBetween(frame.time, before).toFixed(6)} s earlier than the one before it`,
-        doNext: 'Nothing, unless it happens often: then the recording is not in order.',
-      })
-    }
-    if (isPause(channel, frame.time)) this.#tellPause(channel, frame.time)
-    channel.lastSeconds = seconds
-    channel.lastNanoseconds = nanoseconds
-  }
-
-  #tellPause(channel: Channel, time: RecordedTime): void {
-    const { recordedFrom, lastSeconds, lastNanoseconds } = channel
-    if (recordedFrom !== undefined) {
-      const { decimals } = recordedFrom
-      const to = { seconds: lastSeconds, nanoseconds: lastNanoseconds, decimals }
-      this.#listener.recorded?.(channel.name, recordedFrom, to)
-    }
-    channel.recordedFrom = keepTime(time)
-  }
-
   #tellFull(frame: CanFrame): void {
     if (this.#saidFull) return
     this.#saidFull = true
-    this.finding({
-      code: 'too-many-identifiers',
-      severity: 'error',
-      where: { ...frame.where },
-      what: 'there are more different identifiers than any vehicle has; further new ones are not followed',
-      doNext: 'The recording is damaged or no vehicle bus. Name the identifiers that matter.',
-    })
+    this.finding(tooManyIdentifiers(frame))
   }
 
   #judge(channel: Channel, sender: Heard): void {
@@ -374,49 +324,16 @@ export class Decoder implements CaptureSink {
     const { meaning } = understood
     this.#listener.message?.(present(received, understood, this.#raw))
     this.#listener.line?.(this.#texts.text(received, understood))
-    if (meaning.problems !== undefined) this.#tellProblems(received, understood, meaning.problems)
+    for (const problem of meaning.problems ?? NO_PROBLEMS)
+      this.finding(malformed(received, understood, problem))
   }
 
   /** A message with a pause longer than N_Cr in it: the receiver had given up, so what came before is all there is. */
   #untilPause(waiting: Waiting, late: NonNullable<Waiting['late']>): Received {
-    this.finding({
-      code: 'isotp-timeout',
-      severity: 'warning',
-      where: late.where,
-      what: `${waiting.from.id}: ${explainIncomplete('timeout')}: ${late.received} of ${waiting.expected} bytes had arrived, then ${late.gap.toFixed(3)} s of silence`,
-      doNext: 'The message is listed as incomplete. Record the exchange again if its content matters.',
-      params: {
-        id: waiting.from.id,
-        channel: waiting.from.channel,
-        received: late.received,
-        length: waiting.expected,
-      },
-    })
+    this.finding(silence(waiting, late))
     const { from, expected, startTime, direction } = waiting
     const payload = waiting.payload.subarray(0, late.received)
     const { time, where } = late
     return { from, payload, expected, incomplete: 'timeout', startTime, time, where, direction }
   }
-
-  #tellProblems(
-    { from, where }: Received,
-    { kind, service, protocol }: Understood,
-    problems: readonly string[],
-  ): void {
-    for (const problem of problems) {
-      this.finding({
-        code: 'message-malformed',
-        severity: 'warning',
-        where,
-        what: `${from.id}: ${hexByte(service)} ${nameOfService(protocol, service)} (${kind}): ${problem}`,
-        doNext: 'The message is listed as it is; do not rely on what is read from it.',
-        params: { id: from.id, service: hexByte(service) },
-      })
-    }
-  }
-}
-
-/** Whether more than a second passed since the channel's last frame, or time went back as far. */
-function isPause(channel: Channel, time: RecordedTime): boolean {
-  return Math.abs(time.seconds - channel.lastSeconds) > 1
 }

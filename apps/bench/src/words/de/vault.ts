@@ -42,6 +42,10 @@ export const vaultWords: SameCodes<typeof english> = {
   'vault.open.identity': 'Privater Schlüssel',
   'vault.open.identity.hint':
     'Die Datei, wie sie gedruckt oder gespeichert wurde. Sie wird nicht aufbewahrt.',
+  'vault.open.identity.file': 'Aus seiner Datei nehmen',
+  'vault.open.identity.show': 'Schlüssel zeigen',
+  'vault.open.identity.hide': 'Schlüssel verbergen',
+  'vault.open.identity.no-key': '„{name}“ ist zu groß für einen privaten Schlüssel.',
   'vault.open.passphrase': 'Passphrase dieses Schlüssels, falls er eine hat',
   'vault.open.do': 'Grund eintragen und öffnen',
   'vault.open.save': 'Geöffnete Datei speichern',
