@@ -45,7 +45,7 @@ export function PrivateKeyField(props: {
         <label htmlFor={`${id}-file`} className={captureCss.pick}>
           {t('vault.open.identity.file')}
         </label>
-        <button type="button" className={captureCss.pick} onClick={() => setShown(!shown)}>
+        <button type="button" className={formCss.plain} onClick={() => setShown(!shown)}>
           {shown ? t('vault.open.identity.hide') : t('vault.open.identity.show')}
         </button>
       </div>
