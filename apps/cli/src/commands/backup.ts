@@ -1,7 +1,7 @@
 import { backUp } from '@shearline/store'
 import type { Command } from 'commander'
 import { type KeptFlags, keptIn, orCouldNot } from '../job/data.ts'
-import { exit, print, printJson } from '../output/answer.ts'
+import { countOf, exit, print, printJson } from '../output/answer.ts'
 import { sayDoctor } from '../output/doctor.ts'
 
 /** `shearline backup TO`: everything kept into one folder, while servers go on. Exit 1 when the backup is not sound. */
@@ -20,7 +20,7 @@ export function addBackup(program: Command): void {
         printJson({ ...made, sound: made.examination.sound })
         return
       }
-      print(`${made.files} files, ${(made.bytes / 1e6).toFixed(1)} MB in ${made.folder}`)
+      print(`${countOf(made.files, 'file')}, ${(made.bytes / 1e6).toFixed(1)} MB in ${made.folder}`)
       print('It holds the key of this computer: keep it where nobody else can read it.')
       sayDoctor(made.examination)
     })

@@ -6,7 +6,7 @@ import { pipeline } from 'node:stream/promises'
 import { type BundleBlob, BundleRefused, blobsNamed, type Fact, writeBundle } from '@shearline/jobfile'
 import { recordOf, type Store } from '@shearline/store'
 import { type DataFlags, withStore } from '../job/data.ts'
-import { CouldNot, print, printJson } from '../output/answer.ts'
+import { CouldNot, countOf, print, printJson } from '../output/answer.ts'
 import { verifyPage } from '../verify/page.ts'
 
 /** Options of `shearline job export`. */
@@ -45,8 +45,8 @@ export function exportBundle(job: string, file: string, flags: BundleFlags): Pro
     if (flags.json === true) printJson({ job, file, ...counts, missing })
     else
       print(
-        `${file}: ${counts.facts} facts, ${counts.blobs} files, ${counts.documents} sealed documents` +
-          `${missing === 0 ? '' : `; ${missing} named files are not in it (see its README)`}. It says itself how to check it.`,
+        `${file}: ${countOf(counts.facts, 'fact')}, ${countOf(counts.blobs, 'file')}, ${countOf(counts.documents, 'sealed document')}` +
+          `${missing === 0 ? '' : `; ${countOf(missing, 'named file is', 'named files are')} not in it (see its README)`}. It says itself how to check it.`,
       )
   })
 }

@@ -10,7 +10,7 @@ import {
 } from '@shearline/store'
 import { type Command, Option } from 'commander'
 import { type DataFlags, keptIn, orCouldNot, whoRecords, withStore } from '../job/data.ts'
-import { CouldNot, paint, print, printJson } from '../output/answer.ts'
+import { CouldNot, countOf, paint, print, printJson } from '../output/answer.ts'
 
 type Flags = DataFlags & { readonly json?: boolean }
 
@@ -74,7 +74,7 @@ function list(flags: Flags): Promise<void> {
     }
     for (const one of listed)
       print(
-        `${one.device}  ${one.name}${one.own ? ' (this data folder)' : ''}, ${one.last} facts: ${inWords(one)}`,
+        `${one.device}  ${one.name}${one.own ? ' (this data folder)' : ''}, ${countOf(one.last, 'fact')}: ${inWords(one)}`,
       )
     for (const { device, seq, what } of wrong)
       print(`${paint('does not count', 'yellow')}: fact ${seq} of ${device}: ${what}`)

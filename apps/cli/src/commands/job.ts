@@ -7,7 +7,7 @@ import { type Command, Option } from 'commander'
 import { type DataFlags, whoRecords, withStore } from '../job/data.ts'
 import { importRecording } from '../job/import.ts'
 import { printJob } from '../job/show.ts'
-import { CouldNot, exit, paint, print, printJson, say } from '../output/answer.ts'
+import { CouldNot, countOf, exit, paint, print, printJson, say } from '../output/answer.ts'
 import { jsonOf } from '../output/input.ts'
 import { recordingKeeper } from '../vault/recording.ts'
 import { type BundleFlags, exportBundle } from './bundle.ts'
@@ -30,7 +30,7 @@ export function addJob(program: Command): void {
 
   verb('list', 'List the jobs').action((flags: Flags) => list(flags))
   verb('open', 'Open a job')
-    .argument('<job>', 'a name for it: lower-case letters, digits, hyphens')
+    .argument('<job>', 'a name for it: 3 to 64 lower-case letters, digits, hyphens')
     .requiredOption('--title <words>', 'what people will call it')
     .requiredOption('--place <words>', 'where the car stands')
     .requiredOption('--vehicle <words>', 'which car, in words')
@@ -83,7 +83,10 @@ export function addJob(program: Command): void {
 
 function list(flags: Flags): Promise<void> {
   return withStore(flags, async (store) => {
-    for (const entry of await store.jobs()) {
+    const entries = await store.jobs()
+    if (entries.length === 0)
+      say('There is no job yet. Open one: shearline job open, or on the bench (npm start).')
+    for (const entry of entries) {
       const summary = summarise(foldJob(entry.job, await store.factsOfJob(entry.job)))
       if (flags.json === true) printJson(summary ?? { job: entry.job, facts: entry.facts })
       else
@@ -148,7 +151,7 @@ function importFile(job: string, file: string, flags: ImportFlags): Promise<void
       return
     }
     print(
-      `${recording.name}: ${recording.format}, ${recording.frames} frames, ${recording.messages} messages, ${recording.units.length} control units answered`,
+      `${recording.name}: ${recording.format}, ${countOf(recording.frames, 'frame')}, ${countOf(recording.messages, 'message')}, ${countOf(recording.units.length, 'control unit')} answered`,
     )
     for (const { vin, unit } of vins) print(`VIN ${vin} from ${unit}`)
     for (const { text, unit } of notVins)
@@ -156,7 +159,7 @@ function importFile(job: string, file: string, flags: ImportFlags): Promise<void
     print(
       flags.as === undefined
         ? 'Kept without a scan.'
-        : `Scan ${flags.as}: ${scannedUnits} units read, ${faults} faults.`,
+        : `Scan ${flags.as}: ${countOf(scannedUnits, 'unit')} read, ${countOf(faults, 'fault')}.`,
     )
     if (sealed !== undefined) print(`The file itself is kept sealed as ${sealed}.`)
   })

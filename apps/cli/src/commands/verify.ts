@@ -1,5 +1,5 @@
 import type { Command } from 'commander'
-import { CouldNot, exit, paint, print, printJson } from '../output/answer.ts'
+import { CouldNot, countOf, exit, paint, print, printJson } from '../output/answer.ts'
 import { type Proof, prove } from '../verify/answer.ts'
 import { writeVerifyPage } from '../verify/page.ts'
 
@@ -36,7 +36,9 @@ export function addVerify(program: Command): void {
         return
       }
       print(proven ? paint('Proven.', 'green') : paint('Not proven.', 'red'))
-      print(`${facts} facts, ${signatures} signatures right, ${hashes} hashes right`)
+      print(
+        `${countOf(facts, 'fact')}, ${countOf(signatures, 'signature')} right, ${countOf(hashes, 'hash', 'hashes')} right`,
+      )
       if (document !== undefined) printDocument(document)
       for (const { where, what, doNext, severity } of findings)
         print(

@@ -18,7 +18,7 @@ import {
 } from '@shearline/jobfile/demo'
 import { openStore, type Store, sealJob } from '@shearline/store'
 import { importRecording } from '../job/import.ts'
-import { CouldNot } from '../output/answer.ts'
+import { CouldNot, countOf } from '../output/answer.ts'
 
 export interface DemoResult {
   readonly recording: string
@@ -87,7 +87,7 @@ async function work(
   const first = await importRecording(store, job, before, 'before', by, start + 3 * 60_000)
   const vin = first.intake.vins[0]?.vin ?? demoVin
   tell(
-    `Read ${first.intake.recording.messages} messages of ${first.intake.recording.frames} frames: ${first.intake.recording.units.length} control units, ${first.intake.faults} faults, VIN ${first.intake.vins.length === 0 ? 'not on the bus' : `from ${first.intake.vins.length} units`}`,
+    `Read ${first.intake.recording.messages} messages of ${first.intake.recording.frames} frames: ${countOf(first.intake.recording.units.length, 'control unit')}, ${countOf(first.intake.faults, 'fault')}, VIN ${first.intake.vins.length === 0 ? 'not on the bus' : `from ${countOf(first.intake.vins.length, 'unit')}`}`,
   )
   const withVin = (facts: readonly SceneFact[]) =>
     facts.map(
@@ -106,7 +106,9 @@ async function work(
     )
   await write(vanAfterSession())
   const second = await importRecording(store, job, after, 'after', by, start + 77 * 60_000)
-  tell(`Scan after: ${second.intake.scannedUnits} units, ${second.intake.faults} faults`)
+  tell(
+    `Scan after: ${countOf(second.intake.scannedUnits, 'unit')}, ${countOf(second.intake.faults, 'fault')}`,
+  )
   await write(settled(96))
   return first.intake.recording.units.length
 }
@@ -141,7 +143,7 @@ async function sealAndProve(
       },
     })),
   )
-  if (open.length > 0) tell(`${open.length} faults acknowledged by the customer`)
+  if (open.length > 0) tell(`${countOf(open.length, 'fault')} acknowledged by the customer`)
   const ready = foldJob(job, await store.factsOfJob(job))
   for (const need of ready.tumblers.flatMap((tumbler) => tumbler.needs)) tell(`Open: ${sayNeed('en', need)}`)
   const sealed = await sealJob(store, job, { by, evenIfNotReady: true, now: Date.now() })

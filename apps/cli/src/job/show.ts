@@ -1,6 +1,6 @@
 import { describeWhere } from '@shearline/bus'
 import { type JobState, sayNeed, sayNext, type Tumbler, say as words } from '@shearline/jobfile'
-import { paint, print } from '../output/answer.ts'
+import { countOf, paint, print } from '../output/answer.ts'
 
 const marks: Readonly<Record<Tumbler['state'], string>> = {
   low: '↓ low',
@@ -13,7 +13,7 @@ export function printJob(state: JobState): void {
   const { opened } = state
   print(paint(`${opened?.title ?? state.job}${opened?.demo === true ? '  (invented data)' : ''}`, 'bold'))
   print(
-    `${state.job} · ${opened?.place ?? ''} · ${opened?.vehicle ?? ''} · VIN ${state.vin ?? 'not agreed'} · ${state.factCount} facts`,
+    `${state.job} · ${opened?.place ?? ''} · ${opened?.vehicle ?? ''} · VIN ${state.vin ?? 'not agreed'} · ${countOf(state.factCount, 'fact')}`,
   )
   print()
   for (const tumbler of state.tumblers) {

@@ -9,10 +9,16 @@ const waitMilliseconds = 2
 
 /** Something the command cannot do, said in words a person can act on. Ends with exit code 2. */
 export class CouldNot extends Error {
+  /** What it is, and what to do; the latter is empty where `what` says both. */
   constructor(what: string, doNext: string) {
-    super(`${what} ${doNext}`)
+    super(doNext === '' ? what : `${what} ${doNext}`)
     this.name = 'CouldNot'
   }
+}
+
+/** So many of something, in words: `1 fact`, `2 facts`; what forms its plural otherwise says it. */
+export function countOf(count: number, one: string, several = `${one}s`): string {
+  return `${count} ${count === 1 ? one : several}`
 }
 
 const colours = { bold: 1, dim: 2, red: 31, green: 32, yellow: 33 } as const

@@ -1,13 +1,13 @@
 import type { DoctorFinding, Examination } from '@shearline/store'
-import { paint, print } from './answer.ts'
+import { countOf, paint, print } from './answer.ts'
 
 /** Prints what an examination looked at and found, the verdict first. */
 export function sayDoctor({ sound, looked, findings }: Examination): void {
   print(sound ? paint('Sound.', 'green') : paint('Something is not as it was kept.', 'red'))
   print(
-    `${looked.facts} facts, ${looked.signatures} signatures right, ${looked.links} links right, ` +
-      `${looked.devices} devices, ${looked.seals} sealed jobs, ${looked.documents} documents, ` +
-      `${looked.blobs} blobs (${(looked.blobBytes / 1e6).toFixed(1)} MB)`,
+    `${countOf(looked.facts, 'fact')}, ${countOf(looked.signatures, 'signature')} right, ${countOf(looked.links, 'link')} right, ` +
+      `${countOf(looked.devices, 'device')}, ${countOf(looked.seals, 'sealed job')}, ${countOf(looked.documents, 'document')}, ` +
+      `${countOf(looked.blobs, 'blob')} (${(looked.blobBytes / 1e6).toFixed(1)} MB)`,
   )
   printFindings(findings)
 }

@@ -131,7 +131,7 @@ export async function jsonOf(file: string): Promise<unknown> {
     return JSON.parse(text)
   } catch (error) {
     throw new CouldNot(
-      `${file} is not JSON: ${(error as Error).message}.`,
+      `${file === '-' ? 'Standard input' : file} is not JSON: ${(error as Error).message}.`,
       'Mend the file and run the command again.',
     )
   }

@@ -1,28 +1,23 @@
 /** @module Fault reports as files: text, tables, JSON, and the text inside a PDF. */
 
-import { readFileSync, statSync } from 'node:fs'
 import { HEAD_BYTES, recogniseCapture } from '@shearline/bus'
 import { sayReportFinding } from '@shearline/jobfile'
 import { readScanReport, type ScanReport } from '@shearline/keywork'
-import { CouldNot, say, sayFinding } from './answer.ts'
+import { say, sayFinding } from './answer.ts'
+import { bytesOf, sizeOf } from './input.ts'
 import { pdfText } from './pdf-text.ts'
 
 const LARGEST_REPORT_BYTES = 32 * 1024 * 1024
 
-/** The report in a file, or null when the file is a recording (or standard input, which is taken for one). */
+/**
+ * The report in a file, or null when the file is a recording (or standard input, which is taken for one). Throws
+ * CouldNot when it cannot be read.
+ */
 export async function scanReportOf(file: string): Promise<ScanReport | null> {
-  if (file === '-') return null
-  let bytes: Uint8Array
-  try {
-    // A recording may be larger than memory; its beginning tells.
-    if (statSync(file).size > LARGEST_REPORT_BYTES) return null
-    bytes = readFileSync(file)
-  } catch (error) {
-    throw new CouldNot(
-      `${file} cannot be read: ${(error as Error).message}.`,
-      'Check the name and try again.',
-    )
-  }
+  const size = sizeOf(file)
+  // A recording may be larger than memory; its beginning tells.
+  if (size === null || size > LARGEST_REPORT_BYTES) return null
+  const bytes = await bytesOf(file)
   if (recogniseCapture(bytes.subarray(0, HEAD_BYTES)).format !== 'unknown') return null
   const text = isPdf(bytes) ? await pdfText(file, bytes) : textOf(bytes)
   if (text === null) return null
