@@ -1,6 +1,7 @@
 import { type PowerAnswer, parsePowerFile, powerBudget } from '@shearline/keywork'
 import type { Command } from 'commander'
-import { CouldNot, paint, print, printJson, say } from '../output/answer.ts'
+import { examplePower } from '../examples/power.ts'
+import { CouldNot, paint, print, printExample, printJson, say, sentence } from '../output/answer.ts'
 import { jsonOf } from '../output/input.ts'
 
 /** `shearline power FILE.json`: will the battery hold through the planned steps, and what supply is needed. */
@@ -8,9 +9,13 @@ export function addPower(program: Command): void {
   program
     .command('power')
     .description('Work out whether the supply will hold through a job')
-    .argument('<file>', 'battery, steps and supply as JSON; - for standard input')
+    .argument('[file]', 'battery, steps and supply as JSON; - for standard input')
     .option('--json', 'one JSON object')
-    .action(async (file: string, flags: { json?: boolean }) => {
+    .option('--example', 'print a file to start from')
+    .action(async (file: string | undefined, flags: { json?: boolean; example?: boolean }) => {
+      if (flags.example === true) return printExample(examplePower)
+      if (file === undefined)
+        throw new CouldNot('No file is named.', 'One to start from: shearline power --example > power.json.')
       const parsed = parsePowerFile(await jsonOf(file))
       if (!('input' in parsed))
         throw new CouldNot(
@@ -45,5 +50,6 @@ function printBudget(answer: PowerAnswer): void {
     print(`Crosses the floor after ${Math.round(answer.crossesFloorAt)} min`)
   if (answer.supplyAmperes !== null && answer.supplyAmperes > 0)
     print(`Supply needed: at least ${answer.supplyAmperes} A`)
-  for (const warning of answer.warnings) say(`${warning.severity}: ${warning.what} ${warning.doNext}`)
+  for (const warning of answer.warnings)
+    say(`${warning.severity}: ${sentence(warning.what)} ${warning.doNext}`)
 }

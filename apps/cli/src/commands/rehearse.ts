@@ -1,6 +1,7 @@
 import { isExtended, parsePlan, type Rehearsal, rehearse, rehearseSession } from '@shearline/keywork'
 import { type Command, Option } from 'commander'
-import { CouldNot, print, printJson, say } from '../output/answer.ts'
+import { examplePlan } from '../examples/plan.ts'
+import { CouldNot, print, printExample, printJson, say } from '../output/answer.ts'
 import { jsonOf } from '../output/input.ts'
 import { printInterruptions, printPoint } from './rehearse-lines.ts'
 
@@ -8,6 +9,7 @@ interface Flags {
   readonly order: 'best' | 'given'
   readonly full?: boolean
   readonly json?: boolean
+  readonly example?: boolean
 }
 
 /** `shearline rehearse PLAN.json`: the best order, and for every point what the car is left with if it stops there. */
@@ -15,7 +17,7 @@ export function addRehearse(program: Command): void {
   program
     .command('rehearse')
     .description('Work out a teaching session: the best order, and what holds if it stops at any point')
-    .argument('<plan>', 'the plan as JSON; - for standard input')
+    .argument('[plan]', 'the plan as JSON; - for standard input')
     .addOption(
       new Option('--order <order>', 'best: search it; given: keep the plan\u2019s')
         .choices(['best', 'given'])
@@ -26,7 +28,14 @@ export function addRehearse(program: Command): void {
       'everything that can go otherwise at each step, ways back in seconds, conditions, reasons (always so for plans with times, codes, slots and the like)',
     )
     .option('--json', 'one JSON object')
-    .action(async (file: string, flags: Flags) => {
+    .option('--example', 'print a plan to start from')
+    .action(async (file: string | undefined, flags: Flags) => {
+      if (flags.example === true) return printExample(examplePlan)
+      if (file === undefined)
+        throw new CouldNot(
+          'No plan is named.',
+          'One to start from: shearline rehearse --example > plan.json.',
+        )
       const parsed = parsePlan(await jsonOf(file))
       if (!('plan' in parsed))
         throw new CouldNot(

@@ -89,6 +89,16 @@ export function printJson(value: unknown): void {
   process.stdout.write(`${JSON.stringify(value)}\n`)
 }
 
+/** Words with the full stop that they may lack, so that others can follow. */
+export function sentence(words: string): string {
+  return /[.!?]$/.test(words) ? words : `${words}.`
+}
+
+/** The same over several lines, for what a person goes on to edit. */
+export function printExample(value: unknown): void {
+  process.stdout.write(`${JSON.stringify(value, null, 2)}\n`)
+}
+
 /** Says something on standard error: progress and findings, never the answer. */
 export function say(line: string): void {
   process.stderr.write(`${line}\n`)
@@ -97,7 +107,7 @@ export function say(line: string): void {
 /** Says a finding on standard error: severity, file, place, what, what to do. */
 export function sayFinding(file: string, finding: Finding): void {
   const where = describeWhere(finding.where)
-  const what = /[.!?]$/.test(finding.what) ? finding.what : `${finding.what}.`
+  const what = sentence(finding.what)
   const doNext = finding.severity === 'note' ? '' : ` ${finding.doNext}`
   say(`${finding.severity}: ${file}${where === '' ? '' : `, ${where}`}: ${what}${doNext}`)
 }
