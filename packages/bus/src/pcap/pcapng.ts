@@ -7,35 +7,21 @@
 import { ByteQueue } from '../capture/byte-queue.ts'
 import type { CaptureFormat, CaptureReader, CaptureSink, PacketReader } from '../capture/contract.ts'
 import { ScanStore } from '../capture/scan-store.ts'
-import { cookedBytes } from '../socketcan/index.ts'
 import { AlikePackets } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
 import { read32 } from './pcap.ts'
-import {
-  type Interface,
-  lastOfSecond,
-  type PacketFields,
-  readInterface,
-  readPacket,
-  readSimplePacket,
-  setTime,
-} from './pcapng-blocks.ts'
-import type { Shape } from './scan-packets.ts'
-import type { Origin } from './track.ts'
+import { type PacketFields, readPacket, readSimplePacket, setTime } from './pcapng-blocks.ts'
+import { ENHANCED_PACKET, Section } from './section.ts'
 
 const SECTION_HEADER = 0x0a0d0d0a
 const INTERFACE_DESCRIPTION = 1
 const OBSOLETE_PACKET = 2
 const SIMPLE_PACKET = 3
-const ENHANCED_PACKET = 6
 /** Blocks without packets that are passed over in silence: names, statistics, journal, secrets, custom. */
 const SILENT_BLOCKS: ReadonlySet<number> = new Set([4, 5, 9, 0xa, 0xbad, 0x40000bad])
 
 /** A block with a packet is read whole up to this size; longer ones are passed over with a finding. */
 const MOST_BLOCK_BYTES = 1 << 20
-/** More interfaces than any recorder has; further ones are not kept. */
-const MOST_INTERFACES = 4096
-
 /** The pcapng format; `openPackets` reads packets that are not CAN. */
 export function pcapngFormat(openPackets: (sink: CaptureSink) => PacketReader): CaptureFormat {
   return {
@@ -50,14 +36,6 @@ export function pcapngFormat(openPackets: (sink: CaptureSink) => PacketReader): 
     open: (sink, _, store) =>
       new PcapngReader(sink, new PacketRouter(sink, openPackets), store ?? new ScanStore()),
   }
-}
-
-/** The first sixteen bytes of an enhanced packet block: type, length (any), interface, upper word of the time. */
-const BLOCK_LIMITS: readonly number[] = [0, 0, 0, 0, 255, 255, 255, 255, 0, 0, 0, 0, 0, 0, 0, 0]
-
-/** Where things stand in an enhanced packet block. */
-function enhancedPackets(littleEndian: boolean, cooked: number): Shape {
-  return { littleEndian, timeAt: 16, capturedAt: 20, packetAt: 28, lengthAt: 4, cookedBytes: cooked }
 }
 
 /** Whether the last of these four bytes may be the first of a section header's type. */
@@ -92,10 +70,7 @@ class PcapngReader implements CaptureReader {
   readonly #queue: ByteQueue = new ByteQueue()
   readonly #packet = reusedPacket()
   #state: State = HEAD
-  #littleEndian = true
-  #interfaces: Interface[] = []
-  #origins: (Origin | undefined)[] = []
-  readonly #head: Uint8Array = new Uint8Array(16)
+  #section = new Section(true)
   #blockOffset = 0
   readonly #saidUnknown: Set<number> = new Set()
   /** The last four bytes seen while looking for the next section header. */
@@ -161,7 +136,11 @@ class PcapngReader implements CaptureReader {
       this.#state = { kind: 'order', head: new Uint8Array(head) }
       return true
     }
-    return this.#startBlock(read32(head, 0, this.#littleEndian), read32(head, 4, this.#littleEndian), 8)
+    return this.#startBlock(
+      read32(head, 0, this.#section.littleEndian),
+      read32(head, 4, this.#section.littleEndian),
+      8,
+    )
   }
 
   /** A section header states the byte order of everything up to the next one. */
@@ -173,11 +152,14 @@ class PcapngReader implements CaptureReader {
       this.#lose()
       return true
     }
-    this.#littleEndian = order
-    this.#interfaces = []
-    this.#origins = []
-    this.#alike.clear()
+    this.#begin(order)
     return this.#startBlock(SECTION_HEADER, read32(head, 4, order), 12)
+  }
+
+  /** A new section begins: its interfaces are others. */
+  #begin(littleEndian: boolean): void {
+    this.#section = new Section(littleEndian)
+    this.#alike.clear()
   }
 
   #startBlock(type: number, length: number, already: number): boolean {
@@ -267,17 +249,14 @@ class PcapngReader implements CaptureReader {
       const order = byteOrder(body, 4)
       if (order === undefined) this.#lose()
       else {
-        this.#littleEndian = order
-        this.#interfaces = []
-        this.#origins = []
-        this.#alike.clear()
+        this.#begin(order)
         const total = read32(body, 0, order)
         if (total < 16 || total % 4 !== 0) this.#lose()
         else this.#state = { kind: 'skip', left: total - 12 }
       }
       return true
     }
-    if (read32(body, length - 4, this.#littleEndian) !== this.#queue.offset - this.#blockOffset) {
+    if (read32(body, length - 4, this.#section.littleEndian) !== this.#queue.offset - this.#blockOffset) {
       this.#tell(
         'block-length-differs',
         this.#blockOffset,
@@ -287,15 +266,17 @@ class PcapngReader implements CaptureReader {
     const inner = body.subarray(0, length - 4)
     if (type === INTERFACE_DESCRIPTION) this.#describe(inner)
     else if (type === SIMPLE_PACKET) {
-      this.#emit(readSimplePacket(inner, this.#littleEndian, this.#interfaces[0]?.snapshotLength ?? 0), type)
-    } else this.#emit(readPacket(inner, this.#littleEndian, type === OBSOLETE_PACKET), type)
+      this.#emit(
+        readSimplePacket(inner, this.#section.littleEndian, this.#section.interface(0)?.snapshotLength ?? 0),
+        type,
+      )
+    } else this.#emit(readPacket(inner, this.#section.littleEndian, type === OBSOLETE_PACKET), type)
     return true
   }
 
   #describe(body: Uint8Array): void {
     if (body.length < 8) this.#tell('block-cut', this.#blockOffset, 'an interface description is too short')
-    if (this.#interfaces.length >= MOST_INTERFACES) return
-    this.#interfaces.push(readInterface(body, this.#littleEndian, this.#interfaces.length))
+    this.#section.describe(body)
   }
 
   #emit(fields: PacketFields | undefined, type: number): void {
@@ -303,7 +284,7 @@ class PcapngReader implements CaptureReader {
       this.#tell('block-cut', this.#blockOffset, 'a packet is longer than its block')
       return
     }
-    const from = this.#interfaces[fields.index]
+    const from = this.#section.interface(fields.index)
     if (from === undefined) {
       this.#tell(
         'interface-unknown',
@@ -330,40 +311,9 @@ class PcapngReader implements CaptureReader {
     if (fields.ticks === undefined) this.#alike.forget(fields.index)
     else if (type === ENHANCED_PACKET) {
       const { high, low } = fields.ticks
-      const origin = this.#originOf(from, fields.index)
-      this.#alike.learn(origin, frame, high, low, this.#headOf(fields.index, high), packet.data)
+      const origin = this.#section.originOf(from, fields.index)
+      this.#alike.learn(origin, frame, high, low, this.#section.headOf(fields.index, high), packet.data)
     } else this.#alike.forget(fields.index)
-  }
-
-  /** What the packets of an interface have in common. */
-  #originOf(from: Interface, index: number): Origin {
-    let origin = this.#origins[index]
-    if (origin === undefined) {
-      const shape = enhancedPackets(this.#littleEndian, cookedBytes(from.linkType))
-      const ticks = { high: 0, low: 0 }
-      origin = {
-        index,
-        shape,
-        headLimits: BLOCK_LIMITS,
-        lastOfSecond: (upper, lower) => lastOfSecond(upper, lower, from),
-        setTime(time, upper, lower) {
-          ticks.high = upper
-          ticks.low = lower
-          setTime(time, ticks, from)
-        },
-      }
-      this.#origins[index] = origin
-    }
-    return origin
-  }
-
-  /** The first sixteen bytes of an enhanced packet block; its length, which may differ, left out. */
-  #headOf(index: number, high: number): Uint8Array {
-    const view = new DataView(this.#head.buffer)
-    view.setUint32(0, ENHANCED_PACKET, this.#littleEndian)
-    view.setUint32(8, index, this.#littleEndian)
-    view.setUint32(12, high, this.#littleEndian)
-    return this.#head
   }
 
   #tell(

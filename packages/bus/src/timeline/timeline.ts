@@ -7,11 +7,13 @@
  * not the default ends by 10 01, a reset, or S3 (5 s without a request, ISO 14229-2), which nothing on the wire shows.
  */
 
-import { formatTime, keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
+import { keepTime, type RecordedTime, secondsBetween } from '../frame/index.ts'
 import type { Message } from '../message/types.ts'
-import type { OpenEntry, TimelineEntry, TimelineWhat } from './entry.ts'
+import { Changes } from './changes.ts'
+import type { OpenEntry, TimelineEntry } from './entry.ts'
+import { Lines } from './lines.ts'
 import { Supply } from './supply.ts'
-import { close, closeAll, newUnit, type State, type Unit } from './unit.ts'
+import { closeAll, newUnit, type Unit } from './unit.ts'
 
 /** Choices for a timeline. */
 export interface TimelineOptions {
@@ -32,16 +34,12 @@ export interface TimelineResult {
 }
 
 const MOST_UNITS = 4096
-const MOST_REPEATED = 512
 const MOST_SUPPLY_SPANS = 1024
 
 const PENDING = '78'
 
 /** Identifiers that ISO 15765-4 sets aside for requests to all units. */
 const FUNCTIONAL = /^(7DF|18DB....)$/
-
-/** Control types of 28 that silence a unit (ISO 14229-1). */
-const SILENCING: ReadonlySet<number> = new Set([1, 2, 3, 4])
 
 /** What is known of one channel. */
 interface Channel {
@@ -65,14 +63,16 @@ export class Timeline {
   readonly #gapSeconds: number
   readonly #sessionSeconds: number
   readonly #most: number
-  readonly #entries: OpenEntry[] = []
+  readonly #lines: Lines
+  readonly #changes: Changes
   readonly #channels: Map<string, Channel> = new Map()
-  #leftOut = 0
 
   constructor(options: TimelineOptions = {}) {
     this.#gapSeconds = options.gapSeconds ?? 10
     this.#sessionSeconds = options.sessionSeconds ?? 5
     this.#most = options.mostEntries ?? 20_000
+    this.#lines = new Lines(this.#most)
+    this.#changes = new Changes(this.#lines, (unit) => this.#channel(unit.channel).open.add(unit))
   }
 
   /**
@@ -83,7 +83,7 @@ export class Timeline {
     const channel = this.#channel(name)
     const { recordedTo } = channel
     if (recordedTo !== undefined && secondsBetween(recordedTo, from) >= this.#gapSeconds)
-      this.#add(gap(name, recordedTo, from, 'nothing recorded'))
+      this.#lines.add(gap(name, recordedTo, from, 'nothing recorded'))
     channel.recordedTo = keepTime(to)
   }
 
@@ -94,7 +94,7 @@ export class Timeline {
     const unit = this.#unit(channel, message)
     if (unit === undefined) return
     if (!message.complete) {
-      this.#repeat(unit, message, 'incomplete', message.incomplete ?? '')
+      this.#lines.repeat(unit, message, 'incomplete', message.incomplete ?? '')
       return
     }
     if (message.kind === 'request') this.#asked(channel, unit, message)
@@ -105,7 +105,7 @@ export class Timeline {
   end(): TimelineResult {
     for (const channel of this.#channels.values()) {
       const { recordedTo, last, silences } = channel
-      if (recordedTo === undefined) for (const silence of silences) this.#add(silence)
+      if (recordedTo === undefined) for (const silence of silences) this.#lines.add(silence)
       for (const unit of channel.units.values()) {
         const end = latest(latest(unit.last, last), recordedTo)
         this.#timeOut(unit, end)
@@ -113,8 +113,7 @@ export class Timeline {
         this.#tellUnit(channel, unit)
       }
     }
-    const entries = this.#entries.toSorted((a, b) => secondsBetween(b.from, a.from)).map(finished)
-    return { entries, leftOut: this.#leftOut }
+    return { entries: this.#lines.finished(), leftOut: this.#lines.leftOut }
   }
 
   #channel(name: string): Channel {
@@ -152,41 +151,9 @@ export class Timeline {
     if (last !== undefined && secondsBetween(last, time) >= this.#gapSeconds) {
       const silence = gap(channel.name, last, time, 'no diagnostic message')
       if (channel.silences.length < this.#most) channel.silences.push(silence)
-      else if (channel.recordedTo === undefined) this.#leftOut++
+      else if (channel.recordedTo === undefined) this.#lines.leftOut++
     }
     channel.last = latest(time, last)
-  }
-
-  #add(entry: OpenEntry): OpenEntry {
-    if (this.#entries.length < this.#most) this.#entries.push(entry)
-    else this.#leftOut++
-    return entry
-  }
-
-  #point(unit: Unit, message: Message, what: TimelineWhat, detail: string): OpenEntry {
-    return this.#add({
-      from: message.time,
-      to: message.time,
-      channel: unit.channel,
-      unit: unit.id,
-      what,
-      detail,
-      proof: message.kind === 'request' ? 'asked' : 'answered',
-    })
-  }
-
-  /** Equal things of one unit are one line from the first to the last. */
-  #repeat(unit: Unit, message: Message, what: TimelineWhat, detail: string): void {
-    const key = `${what} ${detail}`
-    const known = unit.repeated.get(key)
-    if (known !== undefined) {
-      known.to = message.time
-      known.times = (known.times ?? 1) + 1
-      return
-    }
-    const entry = this.#point(unit, message, what, detail)
-    entry.times = 1
-    if (unit.repeated.size < MOST_REPEATED) unit.repeated.set(key, entry)
   }
 
   #timeOut(unit: Unit, now: RecordedTime): void {
@@ -224,8 +191,8 @@ export class Timeline {
     this.#touch(asking, message.time)
     if (message.subFunction?.suppressResponse !== true || message.protocol !== 'uds') return
     // Nobody was to answer: what is known of the units reached ends, what begins is told of the request.
-    for (const unit of targets) this.#ending(unit, message)
-    this.#change(asking, message)
+    for (const unit of targets) this.#changes.ending(unit, message)
+    this.#changes.change(asking, message)
   }
 
   #answered(channel: Channel, unit: Unit, message: Message): void {
@@ -241,7 +208,7 @@ export class Timeline {
       unit.refusals++
       const secure = message.service === '27' || (message.service === '29' && message.protocol === 'uds')
       const what = secure ? 'security-refused' : 'refused'
-      this.#repeat(
+      this.#lines.repeat(
         unit,
         message,
         what,
@@ -255,113 +222,14 @@ export class Timeline {
       unit.supply ??= new Supply(MOST_SUPPLY_SPANS)
       unit.supply.add(message.time, volts)
     }
-    this.#change(unit, message)
-  }
-
-  /** What a suppressed request ends in a unit that had confirmed it before. */
-  #ending(unit: Unit, message: Message): void {
-    const value = message.subFunction?.value
-    if (message.service === '10' && value === 1) closeAll(unit, message.time, 'asked')
-    if (message.service === '11') closeAll(unit, message.time, 'reset')
-    if (message.service === '28' && value === 0) close(unit, 'muted', message.time, 'asked')
-    if (message.service === '85' && value === 1) close(unit, 'codes-off', message.time, 'asked')
-  }
-
-  /** A state that lasts begins, or goes on when it is the same. */
-  #open(unit: Unit, message: Message, state: State, detail: string): void {
-    if (unit.open.get(state)?.detail === detail) return
-    close(unit, state, message.time, 'replaced')
-    unit.open.set(state, this.#point(unit, message, state, detail))
-    this.#channel(unit.channel).open.add(unit)
-  }
-
-  #change(unit: Unit, message: Message): void {
-    const { service, protocol, time } = message
-    const value = message.subFunction?.value ?? 0
-    const detail = message.subFunction?.name ?? message.dids?.[0]?.did ?? ''
-    if (protocol === 'obd') {
-      if (service === '04') this.#point(unit, message, 'cleared', 'emission-related codes')
-      return
-    }
-    switch (service) {
-      case '10':
-        this.#session(unit, message, value)
-        return
-      case '20':
-        if (protocol === 'kwp') closeAll(unit, time, 'asked')
-        return
-      case '11':
-        this.#point(unit, message, 'reset', detail)
-        // Rapid power shut-down (4, 5) is prepared here, it happens when the key is turned off.
-        if (protocol === 'kwp' || value < 4) closeAll(unit, time, 'reset')
-        return
-      case '14':
-        this.#point(unit, message, 'cleared', '')
-        return
-      case '27':
-        if (value % 2 === 0) this.#open(unit, message, 'security-opened', `level ${value - 1}`)
-        return
-      case '28':
-        if (protocol === 'kwp' || SILENCING.has(value)) this.#open(unit, message, 'muted', detail)
-        else close(unit, 'muted', time, 'asked')
-        return
-      case '29':
-        if (protocol === 'kwp') close(unit, 'muted', time, 'asked')
-        else this.#point(unit, message, 'authentication', detail)
-        return
-      case '85':
-        if (protocol === 'kwp') return
-        if (value === 2 || detail === 'off') this.#open(unit, message, 'codes-off', detail)
-        else close(unit, 'codes-off', time, 'asked')
-        return
-      case '31':
-        this.#point(unit, message, 'routine', routineOf(message))
-        return
-      default:
-        this.#written(unit, message)
-    }
-  }
-
-  #session(unit: Unit, message: Message, value: number): void {
-    const standard = message.protocol === 'kwp' ? 0x81 : 0x01
-    if (value === standard) {
-      closeAll(unit, message.time, 'asked')
-      return
-    }
-    const number = value.toString(16).toUpperCase().padStart(2, '0')
-    const detail = `${message.subFunction?.name ?? 'session'} ${number}`
-    // Another session locks security again (ISO 14229-1); the same one asked for again does too.
-    close(unit, 'security-opened', message.time, 'session-end')
-    this.#open(unit, message, 'session', detail)
-  }
-
-  #written(unit: Unit, message: Message): void {
-    const { service, time } = message
-    const did = message.dids?.[0]
-    if (service === '2E' || service === '3B') {
-      this.#point(unit, message, 'written', did === undefined ? '' : `${did.did} ${did.name}`)
-    } else if (service === '3D') {
-      this.#point(unit, message, 'written', 'memory')
-    } else if (service === '34' || service === '35') {
-      const what = service === '34' ? 'written' : 'read-out'
-      unit.transfer = this.#point(unit, message, what, message.name)
-      unit.transfer.times = 0
-    } else if (service === '36') {
-      unit.transfer ??= this.#point(unit, message, 'written', message.name)
-      unit.transfer.to = time
-      unit.transfer.times = (unit.transfer.times ?? 0) + 1
-    } else if (service === '37' && unit.transfer !== undefined) {
-      unit.transfer.to = time
-      unit.transfer.endedBy = 'asked'
-      unit.transfer = undefined
-    }
+    this.#changes.change(unit, message)
   }
 
   #tellUnit(channel: Channel, unit: Unit): void {
     if (unit.transfer !== undefined) unit.transfer.endedBy = 'recording-end'
     const place = { channel: channel.name, unit: unit.id }
     for (const { from, to, low, high, times } of unit.supply?.spans ?? []) {
-      this.#add({
+      this.#lines.add({
         ...place,
         from,
         to,
@@ -375,7 +243,7 @@ export class Timeline {
     // Identifiers that only ask are told with the units that answer them; unanswered ones stand alone.
     const answersNobody = unit.answers === 0
     if (answersNobody && channel.answerers.has(unit.id)) return
-    this.#add({
+    this.#lines.add({
       ...place,
       from: unit.first,
       to: unit.last,
@@ -402,14 +270,4 @@ function later(time: RecordedTime, seconds: number): RecordedTime {
     nanoseconds: nanoseconds % 1e9,
     decimals: time.decimals,
   }
-}
-
-function routineOf(message: Message): string {
-  const words = [message.subFunction?.name, message.dids?.[0]?.did].filter((word) => word !== undefined)
-  return words.join(' ')
-}
-
-function finished(entry: OpenEntry): TimelineEntry {
-  const { from, to, ...rest } = entry
-  return { from: formatTime(from), to: formatTime(to), ...rest }
 }
