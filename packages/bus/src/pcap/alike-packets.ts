@@ -29,7 +29,7 @@ import {
   type Origin,
   openTrack,
   remember,
-  setMost,
+  setTime,
   type TimeToFill,
   type Track,
 } from './track.ts'
@@ -139,18 +139,20 @@ export class AlikePackets {
 
   #run(track: Track, bytes: Uint8Array, view: DataView, start: number, offset: number): number {
     const scan = this.#compiledFor(track, bytes)
-    const { timeAt, littleEndian } = track.origin.shape
+    const { origin } = track
+    const { upperAt, timeAt, littleEndian } = origin.shape
     let at = this.#scan(scan, track, bytes, view, start, offset)
     while (at <= bytes.length - MOST_BLOCK_BYTES) {
-      const { mostLower } = track
+      const upper = view.getUint32(at + upperAt, littleEndian)
       const lower = view.getUint32(at + timeAt, littleEndian)
-      if (lower <= mostLower) break
+      if (upper < track.upper || (upper === track.upper && lower <= track.mostLower)) break
       // Perhaps the next packet stands in a later second; what was counted is of the one that was.
       this.tell()
-      setMost(track, track.origin.lastOfSecond(track.upper, lower))
+      const before = { upper: track.upper, lower: track.lower, mostLower: track.mostLower }
+      setTime(track, upper, lower, origin.lastOfSecond(upper, lower))
       const after = this.#scan(scan, track, bytes, view, at, offset)
       if (after === at) {
-        setMost(track, mostLower)
+        setTime(track, before.upper, before.lower, before.mostLower)
         break
       }
       at = after

@@ -42,6 +42,7 @@ function recordsOf({ littleEndian, nanoseconds }: Flavour, linkType: number): Or
     index: 0,
     shape: {
       littleEndian,
+      upperAt: 0,
       timeAt: 4,
       capturedAt: 8,
       packetAt: RECORD_HEADER_BYTES,

@@ -12,7 +12,8 @@ import { Locals, type Memory, moduleBytes, start } from '../wasm/module.ts'
 /** How packets stand in a recording: places from the start of a record or block. */
 export interface Shape {
   readonly littleEndian: boolean
-  /** The lower word of the time: it must not be less than the last one's. */
+  /** The upper word of the time, in a block's first sixteen bytes; the lower one must not be less than the last. */
+  readonly upperAt: number
   readonly timeAt: number
   readonly capturedAt: number
   readonly packetAt: number

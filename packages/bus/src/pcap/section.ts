@@ -16,7 +16,15 @@ const HEAD_LIMITS: readonly number[] = [0, 0, 0, 0, 255, 255, 255, 255, 0, 0, 0,
 
 /** Where things stand in an enhanced packet block. */
 function enhancedPackets(littleEndian: boolean, cooked: number): Shape {
-  return { littleEndian, timeAt: 16, capturedAt: 20, packetAt: 28, lengthAt: 4, cookedBytes: cooked }
+  return {
+    littleEndian,
+    upperAt: 12,
+    timeAt: 16,
+    capturedAt: 20,
+    packetAt: 28,
+    lengthAt: 4,
+    cookedBytes: cooked,
+  }
 }
 
 /** Everything that a section header makes new. */

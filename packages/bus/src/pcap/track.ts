@@ -42,8 +42,9 @@ export interface Track {
   readonly addresses: TrackStore['addresses']
   /** What the compiled loop and this one tell each other, as bytes and as words; where there is such a loop. */
   readonly control: Control | undefined
-  /** The first bytes of the last block, and the cooked header of its packet. */
+  /** The first bytes of the last block, also as numbers, and the cooked header of its packet. */
   readonly head: Uint8Array
+  readonly headView: DataView
   readonly cooked: Uint8Array
   upper: number
   /** Of the last packet. */
@@ -59,6 +60,7 @@ export interface Track {
 export function openTrack(channel: string, origin: Origin, store: ScanStore): Track {
   const { ids, addresses } = store.openTrack()
   const { memory } = store
+  const head = new Uint8Array(HEAD_BYTES)
   return {
     channel,
     origin,
@@ -68,7 +70,8 @@ export function openTrack(channel: string, origin: Origin, store: ScanStore): Tr
       memory === undefined || addresses === undefined
         ? undefined
         : openControl(memory, addresses.control, origin),
-    head: new Uint8Array(HEAD_BYTES),
+    head,
+    headView: new DataView(head.buffer),
     cooked: new Uint8Array(20),
     upper: 0,
     lower: 0,
@@ -96,20 +99,27 @@ export function remember(
 ): void {
   const { control, cooked, origin } = track
   const { cookedBytes } = origin.shape
-  track.upper = upper
-  track.lower = lower
   track.head.set(head)
-  if (cookedBytes > 0) cooked.set(packet.subarray(0, cookedBytes))
-  if (control !== undefined) {
-    control.bytes.set(head, CONTROL.headPattern)
-    if (cookedBytes > 0) control.bytes.set(cooked, CONTROL.cooked)
-    control.words[CONTROL.time >> 2] = lower
+  control?.bytes.set(head, CONTROL.headPattern)
+  if (cookedBytes > 0) {
+    cooked.set(packet.subarray(0, cookedBytes))
+    control?.bytes.set(cooked, CONTROL.cooked)
   }
-  setMost(track, origin.lastOfSecond(upper, lower))
+  setTime(track, upper, lower, origin.lastOfSecond(upper, lower))
 }
 
-/** Sets up to which lower word packets are counted together. */
-export function setMost(track: Track, mostLower: number): void {
+/** Sets both words of the last packet's time, and up to which lower word packets are counted together. */
+export function setTime(track: Track, upper: number, lower: number, mostLower: number): void {
+  const { control, headView, origin } = track
+  const { upperAt, littleEndian } = origin.shape
+  if (upper !== track.upper) {
+    track.upper = upper
+    headView.setUint32(upperAt, upper, littleEndian)
+    control?.bytes.set(track.head, CONTROL.headPattern)
+  }
+  track.lower = lower
   track.mostLower = mostLower
-  if (track.control !== undefined) track.control.words[CONTROL.mostTime >> 2] = mostLower
+  if (control === undefined) return
+  control.words[CONTROL.time >> 2] = lower
+  control.words[CONTROL.mostTime >> 2] = mostLower
 }
