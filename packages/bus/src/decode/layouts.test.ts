@@ -226,6 +226,19 @@ describe.each(LAYOUTS)('%s', (_, write) => {
   })
 })
 
+it('finds the next record after lost bytes also where the clock was set while frames were only counted', () => {
+  // Ten years later from the 300th frame on; a length in the middle of what follows is damaged.
+  const said = traffic(1).map((one, index) =>
+    index < 300 ? one : { ...one, microseconds: one.microseconds + 10 * 365 * 86_400 * 1e6 },
+  )
+  const bytes = classic(said, { littleEndian: true, nanoseconds: false }, 227, whole)
+  const record = 16 + 16
+  bytes[24 + 700 * record + 11] = 0x7f
+  const { messages, findings, summary } = decodeBytes(bytes, {}, [bytes.length])
+  expect({ messages, findings, summary }).toEqual(readWithoutSkipping(bytes))
+  expect(findings.find(({ code }) => code === 'bytes-lost')?.params).toEqual({ bytes: record })
+})
+
 describe.each(ODD_LAYOUTS)('%s', (_, write) => {
   it('is counted alike, compiled or not', () => {
     const bytes = write(traffic(1))

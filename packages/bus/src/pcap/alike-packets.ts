@@ -47,6 +47,8 @@ export class AlikePackets {
   /** Channels that several interfaces have; their common order in time is not followed here. */
   readonly #shared: Set<string> = new Set()
   #current: Track | undefined
+  /** Of the last packet that was taken. */
+  #latest: Track | undefined
   readonly #time: TimeToFill = { seconds: 0, nanoseconds: 0, decimals: 0 }
 
   constructor(sink: CaptureSink, store: ScanStore) {
@@ -59,17 +61,24 @@ export class AlikePackets {
     return this.#sink.isPlain !== undefined && this.#sink.plainFrames !== undefined
   }
 
+  /** The upper word of the time of the last packet that was taken. */
+  get lastUpper(): number | undefined {
+    return this.#latest?.upper
+  }
+
   /**
    * Reads packets from `start`, the beginning of a block; returns the beginning of the first that is not alike.
    * `offset` is the place of the chunk in the recording.
    */
   read(bytes: Uint8Array, view: DataView, start: number, offset: number): number {
     let at = this.#current === undefined ? start : this.#run(this.#current, bytes, view, start, offset)
+    if (at > start) this.#latest = this.#current
     for (let tries = 1; tries < this.#tracks.length && at < bytes.length; ) {
       const next = this.#tracks[(this.#tracks.indexOf(this.#current as Track) + 1) % this.#tracks.length]
       this.#current = next
       const after = this.#run(next as Track, bytes, view, at, offset)
       tries = after === at ? tries + 1 : 1
+      if (after > at) this.#latest = next
       at = after
     }
     return at

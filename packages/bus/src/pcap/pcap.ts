@@ -10,6 +10,7 @@ import { ScanStore } from '../capture/scan-store.ts'
 import { cookedBytes } from '../socketcan/index.ts'
 import { AlikePackets } from './alike-packets.ts'
 import { PacketRouter, reusedPacket } from './packets.ts'
+import type { Origin } from './track.ts'
 
 const HEADER_BYTES = 24
 const RECORD_HEADER_BYTES = 16
@@ -173,7 +174,9 @@ class PcapReader implements CaptureReader {
     const chunk = this.#skips ? this.#queue.chunk : undefined
     if (chunk !== undefined) {
       const at = this.#queue.at
-      this.#queue.skip(this.#alike.read(chunk, this.#view, at, this.#queue.offset - at) - at)
+      const taken = this.#alike.read(chunk, this.#view, at, this.#queue.offset - at) - at
+      this.#queue.skip(taken)
+      if (taken > 0) this.#lastSeconds = this.#alike.lastUpper
     }
     this.#recordOffset = this.#queue.offset
     const header = this.#queue.take(RECORD_HEADER_BYTES)
@@ -270,5 +273,3 @@ class PcapReader implements CaptureReader {
     return true
   }
 }
-
-import type { Origin } from './track.ts'
