@@ -142,6 +142,37 @@ describe.skipIf(cannotRun !== null)(
       await accessible('budget', '#chapter-plan')
     })
 
+    it('a figure outside its limits is named by its label, and the button leads to it under its closed fold', async () => {
+      await page.evaluate(() => {
+        const held: Event[] = []
+        Object.assign(window, { held })
+        addEventListener('invalid', (event) => held.push(event), { capture: true })
+      })
+      const prevented = () =>
+        page.evaluate(() =>
+          (window as unknown as { held: Event[] }).held.map(({ defaultPrevented }) => defaultPrevented),
+        )
+      await unfold(budget(), 'Floor, target and stop')
+      const floor = budget().getByRole('textbox', { name: 'Floor (V)' })
+      await floor.fill('99')
+      await page.keyboard.press('Tab')
+      await budget().locator('summary', { hasText: 'Floor, target and stop' }).click()
+      await floor.waitFor({ state: 'hidden' })
+      await budget()
+        .getByText('"Floor" is missing or outside its limits. Put it right under "Floor, target and stop".')
+        .waitFor()
+      expect(await prevented()).toEqual([])
+      await budget().getByRole('button', { name: 'Keep this budget' }).click()
+      await expect.poll(() => floor.evaluate((field) => field === document.activeElement)).toBe(true)
+      // The browser says what is wrong: nothing has kept it from doing so. The field shows it too.
+      expect(await prevented()).toEqual([false])
+      await expect.poll(() => floor.getAttribute('aria-invalid')).toBe('true')
+      await floor.fill('12')
+      await page.keyboard.press('Tab')
+      await settled(budget())
+      await budget().locator('summary', { hasText: 'Floor, target and stop' }).click()
+    })
+
     it('what is known is entered with large steps and keys, and the supply that mends it makes it go', async () => {
       await budget().getByRole('radio', { name: 'flooded', exact: false }).first().check()
       const capacity = budget().getByRole('textbox', { name: /^Capacity/ })

@@ -45,7 +45,10 @@ async function prove(...keys: readonly string[]): Promise<void> {
 
 async function points(): Promise<string | null> {
   await press('Finish and see the points')
-  return page.getByRole('heading', { name: /of 100 points/ }).textContent()
+  const head = page.getByRole('heading', { name: /of 100 points/ })
+  // The button that was pressed is gone: reading goes on here.
+  await expect.poll(() => head.evaluate((one) => one === document.activeElement)).toBe(true)
+  return head.textContent()
 }
 
 describe.skipIf(cannotRun !== null)('practice in the bench', () => {

@@ -180,6 +180,54 @@ describe.skipIf(why !== null)(
       await picture('different')
     })
 
+    it('of two bands are drawn each on its own scale, and told apart in megahertz', async () => {
+      const dialog = await open()
+      await compare(dialog, remoteB, recorded('fsk-m-1_868.42M_250k'))
+      await dialog.getByText(/^The carriers are 434\.\d+\sMHz apart/).waitFor()
+      await dialog.getByText(/They lie too far apart for one scale: each has its own\.$/).waitFor()
+      const spectrum = dialog.getByRole('figure', { name: 'Spectrum while sending' })
+      const axes = async () =>
+        (await spectrum.locator('svg + span').allTextContents()).map((words) => words.match(/\d+(?=\.)/g))
+      await expect.poll(axes).toEqual([Array(3).fill('433'), Array(3).fill('868')])
+      await picture('two-bands')
+      // The picture is not mirrored where people read from the right, so its axis must not be either.
+      await page.evaluate(() => {
+        document.documentElement.dir = 'rtl'
+      })
+      const places = await spectrum
+        .locator('svg + span')
+        .first()
+        .locator('span')
+        .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().left))
+      expect(places).toHaveLength(3)
+      expect(places).toEqual([...places].sort((one, other) => one - other))
+    })
+
+    it('is not what was chosen: says so, and what was there before stays', async () => {
+      const dialog = await open()
+      const side = sideOf(dialog, 'Original remote')
+      await choose(side, remoteB)
+      await side.getByText(/250,000 samples a second/).waitFor()
+      const meta = join(office.folder, 'alone.sigmf-meta')
+      writeFileSync(meta, '{}')
+      await choose(side, meta)
+      await side
+        .getByRole('alert')
+        .getByText(/^alone\.sigmf-meta only describes a recording/)
+        .waitFor()
+      const photo = join(office.folder, 'photo.png')
+      writeFileSync(photo, Buffer.alloc(5000, 7))
+      await choose(side, photo)
+      await side
+        .getByRole('alert')
+        .getByText(/^photo\.png is no radio recording/)
+        .waitFor()
+      await side.getByText(/250,000 samples a second/).waitFor()
+      await accessible('unfit')
+      await choose(side, remoteBAgain)
+      await side.getByRole('alert').waitFor({ state: 'detached' })
+    })
+
     it('cannot be told apart where one is too weak: unsure, and what to do', async () => {
       const dialog = await open()
       // rtl_433 has 4.4 dB for it (manifest); 6 dB are needed.

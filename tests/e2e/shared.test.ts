@@ -136,5 +136,7 @@ describe.skipIf(cannotRun !== null)('a report shared to the bench', () => {
 
   it('says so when there was nothing in it', async () => {
     expect(await share({ title: 'empty' })).toContain('#/shared/failed')
+    await page.getByRole('alert').getByText('what was shared is empty', { exact: false }).waitFor()
+    await page.getByRole('heading', { level: 1, name: 'No shared report' }).waitFor()
   })
 })

@@ -5,10 +5,12 @@ import './tokens/base.css'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { Spoken } from './app/Spoken.tsx'
+import { sayWhatIsUnfit } from './app/unfit.ts'
 import { chosenTheme, showTheme } from './tokens/theme.ts'
 import { chosenLanguage, speak } from './words/languages.ts'
 
 showTheme(chosenTheme())
+sayWhatIsUnfit()
 
 const place = document.getElementById('bench')
 if (place === null)

@@ -163,13 +163,15 @@ function Kept({ self }: { readonly self: Self }) {
       <RoomLine />
       {lasting !== null && <p>{lasting ? t('device.lasting') : t('device.not-lasting')}</p>}
       {lasting === false && (
-        <button
-          type="button"
-          className={formCss.plain}
-          onClick={() => void navigator.storage.persist().then(setLasting)}
-        >
-          {t('device.ask-lasting')}
-        </button>
+        <div className={formCss.foot}>
+          <button
+            type="button"
+            className={formCss.plain}
+            onClick={() => void navigator.storage.persist().then(setLasting)}
+          >
+            {t('device.ask-lasting')}
+          </button>
+        </div>
       )}
     </section>
   )

@@ -100,7 +100,6 @@ export function InvoiceForm({
           least={0}
           most={100}
           decimals={2}
-          unit="%"
         />
       )}
       {needsReason && <Words label={t('invoice.reason')} value={reason} onChange={setReason} />}

@@ -1,6 +1,6 @@
-import css from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { t } from '../words/index.ts'
+import css from './invoice.module.css'
 import type { PartyForm } from './seller.ts'
 
 /** Name, address and numbers of a seller or buyer. */
@@ -18,8 +18,8 @@ export function PartyFields({
 }) {
   const set = (key: keyof PartyForm) => (text: string) => onChange({ ...value, [key]: text })
   return (
-    <fieldset className={css.field}>
-      <legend className={css.label}>{title}</legend>
+    <fieldset className={css.party}>
+      <legend className={css.whose}>{title}</legend>
       <Words label={t('invoice.name')} value={value.name} onChange={set('name')} maxLength={500} />
       <Words label={t('invoice.street')} value={value.street} onChange={set('street')} optional />
       <Words label={t('invoice.post-code')} value={value.postCode} onChange={set('postCode')} optional mono />

@@ -1,5 +1,5 @@
 import { type PolicyPack, readPolicyPack } from '@shearline/jobfile'
-import { type FormEvent, useState } from 'react'
+import { type FormEvent, useEffect, useRef, useState } from 'react'
 import { Amount } from '../form/Amount.tsx'
 import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
@@ -20,6 +20,9 @@ export function EditPack({
   readonly onKeep: (pack: PolicyPack) => void
   readonly onLeave: () => void
 }) {
+  const title = useRef<HTMLHeadingElement>(null)
+  // It takes the place of the list, wherever that was scrolled to: reading begins at its head.
+  useEffect(() => title.current?.focus(), [])
   const [draft, setDraft] = useState(pack)
   const [troubles, setTroubles] = useState<readonly { path: string; what: string; doNext: string }[]>([])
   const keep = (event: FormEvent) => {
@@ -30,7 +33,9 @@ export function EditPack({
   }
   return (
     <form className={css.page} onSubmit={keep}>
-      <h1 className={css.title}>{t('rules.page')}</h1>
+      <h1 className={css.title} ref={title} tabIndex={-1}>
+        {t('rules.page')}
+      </h1>
       <p className={css.law}>{t('rules.law')}</p>
       <div className={formCss.form}>
         <Words

@@ -1,5 +1,5 @@
 import { type PolicyPack, packLabel, readPolicyPack } from '@shearline/jobfile'
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import formCss from '../form/form.module.css'
 import { t } from '../words/index.ts'
 import { problemWords } from '../words/problem.ts'
@@ -16,6 +16,12 @@ export default function PolicyPage() {
   const { packs, own, usual, again } = usePacks()
   const [editing, setEditing] = useState<PolicyPack | null>(null)
   const [problem, setProblem] = useState('')
+  const title = useRef<HTMLHeadingElement>(null)
+  const edited = useRef(false)
+  useEffect(() => {
+    if (editing === null && edited.current) title.current?.focus()
+    edited.current = editing !== null
+  }, [editing])
   const then = (work: Promise<void>) => {
     work.then(again).then(
       () => setProblem(''),
@@ -42,7 +48,9 @@ export default function PolicyPage() {
     )
   return (
     <div className={css.page}>
-      <h1 className={css.title}>{t('rules.page')}</h1>
+      <h1 className={css.title} ref={title} tabIndex={-1}>
+        {t('rules.page')}
+      </h1>
       <p>{t('rules.page.what')}</p>
       <p className={css.law}>{t('rules.law')}</p>
       {problem !== '' && (

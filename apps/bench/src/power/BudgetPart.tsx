@@ -6,6 +6,7 @@ import { volts } from '../words/amounts.ts'
 import { say } from '../words/engine.ts'
 import { t } from '../words/index.ts'
 import { BatteryFields } from './BatteryFields.tsx'
+import { refusalWords } from './finding-words.ts'
 import { LimitFields } from './LimitFields.tsx'
 import { PowerPicture } from './PowerPicture.tsx'
 import { draftOf, inputOf, type PowerDraft, settingOf } from './plan.ts'
@@ -63,7 +64,7 @@ export function BudgetPart() {
         )}
         {'path' in input && (
           <p className={formCss.problem} role="alert">
-            {t('power.cannot', { where: input.path, what: input.what })}
+            {refusalWords(input)}
           </p>
         )}
         <Fold title={t('power.battery')} open={setting?.budget === undefined}>

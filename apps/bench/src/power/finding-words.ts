@@ -1,8 +1,9 @@
 import type { Finding } from '@shearline/bus'
 import { type Code, isCode } from '@shearline/jobfile'
-import type { PowerAnswer } from '@shearline/keywork'
+import type { PowerAnswer, PowerRefusal } from '@shearline/keywork'
 import { number, volts } from '../words/amounts.ts'
 import { say } from '../words/engine.ts'
+import { t, type WordKey } from '../words/index.ts'
 
 type Params = NonNullable<Finding['params']>
 
@@ -19,6 +20,31 @@ export function findingWords(
 /** The verdict as one sentence. */
 export function verdictWords({ verdict, supplyAmperes }: PowerAnswer): string {
   return say(`power-verdict.${verdict}`, { amperes: supplyAmperes ?? 0 })
+}
+
+/** The fold and the label of every figure of the budget the engine may refuse, by its path in the engine's input. */
+const fields: Readonly<Record<string, readonly [fold: WordKey, label: WordKey]>> = {
+  'battery.restVolts': ['power.battery', 'power.rest'],
+  'battery.hoursAtRest': ['power.battery', 'power.hours'],
+  'battery.capacityAmpereHours': ['power.battery', 'power.capacity'],
+  'battery.ageYears': ['power.battery', 'power.age'],
+  'battery.temperatureCelsius': ['power.battery', 'power.temperature'],
+  'battery.coldCrankingAmperes': ['power.battery', 'power.cranking'],
+  'supply.amperes': ['power.supply', 'power.supply.amperes'],
+  'supply.volts': ['power.supply', 'power.supply.volts'],
+  floorVolts: ['power.limits', 'plan.floor'],
+  targetVolts: ['power.limits', 'power.target'],
+  stopVolts: ['power.limits', 'power.stop'],
+  'vehicleMaker.floorVolts': ['power.limits', 'plan.floor'],
+  'vehicleMaker.targetVolts': ['power.limits', 'power.target'],
+}
+
+/** Why a budget cannot be computed, by the labels its form has. */
+export function refusalWords({ path }: PowerRefusal): string {
+  const step = /^steps\[(\d+)\]/.exec(path)?.[1]
+  const [fold, label] = fields[path] ?? ['power.steps', 'power.steps']
+  const field = step === undefined ? t(label) : t('power.step.name', { number: Number(step) + 1 })
+  return t('power.cannot', { field, fold: t(fold) })
 }
 
 /** Volts are told with their unit, other figures as the language writes them. */

@@ -1,5 +1,5 @@
 import type { Action, Exercise, Score } from '@shearline/practice-car'
-import { useMemo, useState } from 'react'
+import { useMemo, useRef, useState } from 'react'
 import { addressOf } from '../app/route.ts'
 import formCss from '../form/form.module.css'
 import { type Desk, DeskProvider } from '../job/desk.ts'
@@ -19,6 +19,7 @@ export function Exercising({ exercise }: { readonly exercise: Exercise }) {
   const [run, setRun] = useState(() => new PracticeRun(exercise, ownZone()))
   const [changes, setChanges] = useState(0)
   const [score, setScore] = useState<Score | null>(null)
+  const name = useRef<HTMLHeadingElement>(null)
   const { title, story } = exerciseWords(exercise)
   // biome-ignore lint/correctness/useExhaustiveDependencies: the run changes in place, and says so by counting
   const desk = useMemo(() => deskOf(run, () => setChanges((count) => count + 1)), [run, changes])
@@ -29,11 +30,14 @@ export function Exercising({ exercise }: { readonly exercise: Exercise }) {
   const again = () => {
     setRun(new PracticeRun(exercise, ownZone()))
     setScore(null)
+    name.current?.focus()
   }
   return (
     <DeskProvider value={desk}>
       <ClockAhead value={run.aheadMs}>
-        <h1 className={css.title}>{title}</h1>
+        <h1 className={css.title} ref={name} tabIndex={-1}>
+          {title}
+        </h1>
         <p>{story}</p>
         {score !== null ? (
           <Scored score={score} onAgain={again} />
@@ -47,7 +51,7 @@ export function Exercising({ exercise }: { readonly exercise: Exercise }) {
               </details>
               <Session />
               <div className={formCss.foot}>
-                <button type="button" className={formCss.submit} onClick={() => setScore(run.score())}>
+                <button type="button" className={formCss.plain} onClick={() => setScore(run.score())}>
                   {t('practice.finish')}
                 </button>
               </div>

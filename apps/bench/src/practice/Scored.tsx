@@ -1,4 +1,5 @@
 import type { Score } from '@shearline/practice-car'
+import { useEffect, useRef } from 'react'
 import formCss from '../form/form.module.css'
 import { number, volts } from '../words/amounts.ts'
 import { listMark } from '../words/engine.ts'
@@ -12,9 +13,14 @@ const passedFrom = 80
 /** How it went: the points, why some were lost, how long it took and how low the supply fell. */
 export function Scored({ score, onAgain }: { readonly score: Score; readonly onAgain: () => void }) {
   const passed = score.points >= passedFrom
+  const points = useRef<HTMLHeadingElement>(null)
+  // What was pressed is gone: reading goes on at the points.
+  useEffect(() => points.current?.focus(), [])
   return (
-    <section className={css.score} aria-label={t('practice.score')} role="status" data-passed={passed}>
-      <h2 className={css.points}>{t('practice.points', { points: score.points })}</h2>
+    <section className={css.score} aria-label={t('practice.score')} data-passed={passed}>
+      <h2 className={css.points} ref={points} tabIndex={-1}>
+        {t('practice.points', { points: score.points })}
+      </h2>
       <p>{t(passed ? 'practice.passed' : 'practice.not-passed')}</p>
       <ul className={css.marks}>
         {score.marks.map((mark) => (

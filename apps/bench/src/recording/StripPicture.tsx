@@ -57,6 +57,11 @@ export function StripPicture({ strip }: { readonly strip: Strip }) {
           />
         ))}
       </svg>
+      <p className={css.axis} dir="ltr" aria-hidden="true">
+        <span>{elapsed(0, 0)}</span>
+        <bdi>{t('strip.axis')}</bdi>
+        <span>{elapsed(length, 1)}</span>
+      </p>
       <ul className={css.legend}>
         {sessions.length > 0 && (
           <li>

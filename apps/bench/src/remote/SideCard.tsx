@@ -12,7 +12,7 @@ import type { RemoteSide } from './useRemote.ts'
 
 /** One remote: its recording chosen, read, and what was met in it. */
 export function SideCard({ name, remote }: { readonly name: string; readonly remote: RemoteSide }) {
-  const { side, choose, readAs, forget } = remote
+  const { side, unfit, choose, readAs, forget } = remote
   const id = useId()
   const pick = (event: ChangeEvent<HTMLInputElement>) => {
     choose([...(event.target.files ?? [])])
@@ -47,6 +47,11 @@ export function SideCard({ name, remote }: { readonly name: string; readonly rem
       {side.at === 'failed' && (
         <p className={formCss.problem} role="alert">
           {t('remote.failed', { problem: problemWords(side.error) })}
+        </p>
+      )}
+      {unfit !== null && (
+        <p className={formCss.problem} role="alert">
+          {t(`remote.pick.${unfit.why}`, { name: unfit.name })}
         </p>
       )}
       <div className={formCss.foot}>

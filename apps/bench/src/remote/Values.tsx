@@ -1,7 +1,7 @@
 import type { RemoteMeasurement, SenderMeasurement } from '@shearline/keywork'
 import { lasting } from '../recording/elapsed.ts'
 import { kilohertz, number } from '../words/amounts.ts'
-import { t, type WordKey } from '../words/index.ts'
+import { readable, t, type WordKey } from '../words/index.ts'
 import css from './remote.module.css'
 import { carrierWords, modulationWords } from './say-remote.ts'
 
@@ -18,8 +18,8 @@ const rows: readonly (readonly [WordKey, (sender: SenderMeasurement) => string])
   ['remote.value.burst', ({ bursts }) => lasting(bursts.seconds)],
   ['remote.value.repeats', ({ bursts }) => `${bursts.count}; ${bursts.repeats}`],
   ['remote.value.width', ({ occupiedBandwidthHz }) => kilohertz(occupiedBandwidthHz)],
-  ['remote.value.snr', ({ snrDb }) => `${number(snrDb)}\u00a0dB`],
-  ['remote.value.clipped', ({ clippedShare }) => `${number(100 * clippedShare)}\u00a0%`],
+  ['remote.value.snr', ({ snrDb }) => readable(`${number(snrDb)}\u00a0dB`)],
+  ['remote.value.clipped', ({ clippedShare }) => readable(`${number(100 * clippedShare)}\u00a0%`)],
 ]
 
 /** Usual lengths in microseconds, most frequent first. */

@@ -19,6 +19,11 @@ export function modulationWords(modulation: Modulation): string {
   return t(`remote.modulation.${modulation}`)
 }
 
+/** How far two carriers lie apart; remotes of different bands by hundreds of megahertz. */
+function apartWords(hertz: number): string {
+  return hertz < 1e6 ? kilohertz(hertz) : megahertz(hertz, 1)
+}
+
 /** One reason as a sentence. */
 export function reasonWords({ code, side, params }: RemoteReason): string {
   const value = (name: string): number => Number(params[name] ?? 0)
@@ -33,7 +38,7 @@ export function reasonWords({ code, side, params }: RemoteReason): string {
     case 'carrier':
     case 'carrier-drifted':
       return say(`remote-reason.${code}`, {
-        difference: kilohertz(Math.abs(value('differenceHz'))),
+        difference: apartWords(Math.abs(value('differenceHz'))),
         original: megahertz(value('originalHz')),
         new: megahertz(value('newHz')),
       })

@@ -17,8 +17,15 @@ export type Side =
 
 type Finding = Measured['measurement']['findings'][number]
 
+/** Chosen files that are no recording; what was there before stays. */
+export interface Unfit {
+  readonly why: 'no-samples' | 'not-recording'
+  readonly name: string
+}
+
 export interface RemoteSide {
   readonly side: Side
+  readonly unfit: Unfit | null
   /** Measures a file, or a SigMF pair, in place of what was there. */
   readonly choose: (files: readonly File[]) => void
   /** Measures the same file again, read as given by hand. */
@@ -26,10 +33,14 @@ export interface RemoteSide {
   readonly forget: () => void
 }
 
+/** What a receiver's program never writes; any other kind may hold samples, whatever its name ends in. */
+const neverSamples = /^(image|video|text)\/|^application\/(pdf|json|zip)$/
+
 /** One of the two recordings. Leaving the page part that uses it ends the worker, and nothing is kept. */
 export function useRemote(): RemoteSide {
   const [side, setSide] = useState<Side>({ at: 'none' })
   const [ask, setAsk] = useState<Ask | null>(null)
+  const [unfit, setUnfit] = useState<Unfit | null>(null)
 
   useEffect(() => {
     if (ask === null) return setSide({ at: 'none' })
@@ -57,12 +68,23 @@ export function useRemote(): RemoteSide {
 
   return {
     side,
+    unfit,
     choose: useCallback((files) => {
       const sigmf = files.find((file) => file.name.endsWith('.sigmf-meta')) ?? null
       const file = files.find((one) => one !== sigmf)
-      if (file !== undefined) setAsk({ file, sigmf, given: {} })
+      const wrong: Unfit | null =
+        file === undefined
+          ? sigmf && { why: 'no-samples', name: sigmf.name }
+          : neverSamples.test(file.type)
+            ? { why: 'not-recording', name: file.name }
+            : null
+      setUnfit(wrong)
+      if (file !== undefined && wrong === null) setAsk({ file, sigmf, given: {} })
     }, []),
     readAs: useCallback((given) => setAsk((before) => (before === null ? null : { ...before, given })), []),
-    forget: useCallback(() => setAsk(null), []),
+    forget: useCallback(() => {
+      setUnfit(null)
+      setAsk(null)
+    }, []),
   }
 }

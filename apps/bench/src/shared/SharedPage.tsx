@@ -1,10 +1,14 @@
 import { addressOf, go } from '../app/route.ts'
 import { useSummaries } from '../board/useSummaries.ts'
 import formCss from '../form/form.module.css'
+import { size } from '../words/amounts.ts'
 import { t } from '../words/index.ts'
 import css from './shared.module.css'
 import { forgetShared, shareFor } from './store.ts'
 import { useShared } from './useShared.ts'
+
+/** The same limit as in public/share-in.js. */
+const mostBytes = 32 << 20
 
 /** A report that another app shared: for which job is it? Reading it comes after, in that job. */
 export default function SharedPage({ failed }: { readonly failed: boolean }) {
@@ -13,10 +17,12 @@ export default function SharedPage({ failed }: { readonly failed: boolean }) {
   const waiting = items?.filter((item) => item.job === null) ?? []
   return (
     <div className={css.page}>
-      <h1 className={css.title}>{t('shared.title')}</h1>
+      <h1 className={css.title}>
+        {t(items !== null && waiting.length === 0 ? 'shared.title.none' : 'shared.title')}
+      </h1>
       {failed && (
         <p className={formCss.problem} role="alert">
-          {t('shared.failed', { why: t('report.too-large') })}
+          {t('shared.failed', { most: size(mostBytes) })}
         </p>
       )}
       {items !== null && waiting.length === 0 && <p>{t('shared.none')}</p>}

@@ -1,5 +1,5 @@
 import type { VaultRecipient } from '@shearline/jobfile'
-import { type FormEvent, useEffect, useId, useState } from 'react'
+import { type FormEvent, Fragment, useEffect, useId, useState } from 'react'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { t } from '../words/index.ts'
@@ -63,15 +63,18 @@ export function Recipients() {
       </ul>
       {list.length === 0 && <p>{t('vault.recipients.none')}</p>}
       <OfficeRecipients here={list} onTake={(one) => void show(nameRecipient(one))} />
-      <Words
-        label={t('vault.recipients.key')}
-        hint={t('vault.recipients.key.hint')}
-        value={recipient}
-        onChange={setRecipient}
-        mono
-        autoCapitalize="none"
-      />
-      <Words label={t('vault.recipients.name')} value={name} onChange={setName} maxLength={120} />
+      {/* Emptied after a key was added, they are new fields: the old ones would show that something is missing. */}
+      <Fragment key={list.length}>
+        <Words
+          label={t('vault.recipients.key')}
+          hint={t('vault.recipients.key.hint')}
+          value={recipient}
+          onChange={setRecipient}
+          mono
+          autoCapitalize="none"
+        />
+        <Words label={t('vault.recipients.name')} value={name} onChange={setName} maxLength={120} />
+      </Fragment>
       {problem !== '' && (
         <p className={formCss.problem} role="alert">
           {problem}

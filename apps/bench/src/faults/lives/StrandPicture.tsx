@@ -1,4 +1,6 @@
+import { directionOf } from '@shearline/jobfile'
 import { Fragment } from 'react'
+import { language } from '../../words/index.ts'
 import css from './lives.module.css'
 import type { NodeKind } from './node.ts'
 
@@ -10,6 +12,8 @@ const middle = height / 2
 /** One fault as a strand through the scans; each half between two scans belongs to the nearer one. */
 export function StrandPicture({ nodes }: { readonly nodes: readonly NodeKind[] }) {
   const width = nodes.length * columnWidth
+  // The heads stand in the order people read; drawn from the left, the strand has to follow them.
+  const drawn = directionOf(language()) === 'rtl' ? nodes.toReversed() : nodes
   return (
     <svg
       className={css.strandPicture}
@@ -18,7 +22,7 @@ export function StrandPicture({ nodes }: { readonly nodes: readonly NodeKind[] }
       viewBox={`0 0 ${width} ${height}`}
       aria-hidden="true"
     >
-      {nodes.map((kind, index) => {
+      {drawn.map((kind, index) => {
         const x = index * columnWidth
         const centre = x + columnWidth / 2
         const from = index === 0 ? centre : x

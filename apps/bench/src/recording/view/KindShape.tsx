@@ -12,7 +12,7 @@ const shapes: Readonly<Record<RowKind, string>> = {
 /** The shape of a kind of message, beside its word. */
 export function KindShape({ kind }: { readonly kind: RowKind }) {
   return (
-    <svg className={css.kindShape} viewBox="-9 -9 18 18" aria-hidden="true">
+    <svg className={css.kindShape} data-kind={kind} viewBox="-9 -9 18 18" aria-hidden="true">
       <path d={shapes[kind]} />
     </svg>
   )

@@ -53,6 +53,8 @@ export function paintMarks(plot: uPlot, { marks, lanes, supply }: StripMarks, co
 
   ctx.font = `${11 * dot}px ${getComputedStyle(plot.root).fontFamily}`
   ctx.textAlign = 'right'
+  // Names of units are read from the left, as the picture is, whatever the language around it.
+  ctx.direction = 'ltr'
   ctx.textBaseline = 'middle'
   lanes.forEach(({ units, bands }, index) => {
     const top = lanesTop + index * laneHeight * dot

@@ -8,8 +8,10 @@ export interface Row {
   readonly says: string
   /** null: nothing to draw, which `says` tells. */
   readonly drawing: ReactNode
-  /** What the row spans upwards and to the right, when the rows do not share it. */
-  readonly spans?: readonly [upwards: string, right: string]
+  /** What the row spans upwards. */
+  readonly upwards?: string
+  /** Words along the row's own axis, evenly spread, when the rows do not share one. */
+  readonly axis?: readonly string[]
 }
 
 /** The same picture of both remotes, one above the other, on one axis. */
@@ -33,31 +35,19 @@ export function Pair({
       </figcaption>
       {rows
         .filter(({ drawing }) => drawing !== null)
-        .map(({ name, says, drawing, spans }) => (
+        .map(({ name, says, drawing, upwards, axis: own }) => (
           <div key={name} className={css.row}>
             <span className={css.rowName} aria-hidden="true">
               {name}
-              <span className={css.quiet}>{spans?.[0]}</span>
+              <span className={css.quiet}>{upwards}</span>
             </span>
             <svg viewBox={`0 0 ${wide} ${high}`} preserveAspectRatio="none" role="img" aria-label={says}>
               {drawing}
             </svg>
-            {spans !== undefined && (
-              <span className={css.axis} aria-hidden="true">
-                <span />
-                <span>{spans[1]}</span>
-              </span>
-            )}
+            {own !== undefined && <Axis words={own} />}
           </div>
         ))}
-      {axis !== undefined && (
-        <span className={css.axis} aria-hidden="true">
-          {axis.map((words, at) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: places along an axis never change
-            <span key={at}>{words}</span>
-          ))}
-        </span>
-      )}
+      {axis !== undefined && <Axis words={axis} />}
       <p className={css.quiet}>{note}</p>
       <ul className={css.said}>
         {rows.map(({ name, says }) => (
@@ -65,5 +55,16 @@ export function Pair({
         ))}
       </ul>
     </figure>
+  )
+}
+
+function Axis({ words }: { readonly words: readonly string[] }) {
+  return (
+    <span className={css.axis} aria-hidden="true">
+      {words.map((place, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: places along an axis never change
+        <span key={at}>{place}</span>
+      ))}
+    </span>
   )
 }

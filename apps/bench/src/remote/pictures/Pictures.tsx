@@ -1,7 +1,7 @@
 import type { RemotePictures, SenderMeasurement } from '@shearline/keywork'
 import { lasting } from '../../recording/elapsed.ts'
 import { kilohertz, megahertz, number } from '../../words/amounts.ts'
-import { t } from '../../words/index.ts'
+import { readable, t } from '../../words/index.ts'
 import type { Measured } from '../messages.ts'
 import css from '../remote.module.css'
 import { carrierWords } from '../say-remote.ts'
@@ -16,7 +16,7 @@ import {
   type Window,
   waterfallShades,
   wide,
-  windowOf,
+  windowsOf,
 } from './shapes.ts'
 
 /** A recording that has something to draw. */
@@ -38,7 +38,7 @@ export function Pictures({ original, fresh }: { readonly original: Measured; rea
     drawn(t('remote.new'), fresh, centreHz),
   ].filter((one) => one !== null)
   if (both.length === 0) return null
-  const window = windowOf(
+  const windows = windowsOf(
     both.map(({ sender, shiftHz, sampleRateHz }) => ({
       sampleRateHz,
       shiftHz,
@@ -46,7 +46,12 @@ export function Pictures({ original, fresh }: { readonly original: Measured; rea
       widthHz: sender.occupiedBandwidthHz,
     })),
   )
-  const frequencies = frequencyAxis(window, bothKnown(original, fresh) ? centreHz : null)
+  const known = bothKnown(original, fresh) ? centreHz : null
+  const placed = both.flatMap((one, at) => {
+    const window = windows[at]
+    return window === undefined ? [] : [{ one, window, frequencies: frequencyAxis(window, known) }]
+  })
+  const apart = windows.some((window) => window !== windows[0])
   return (
     <section className={css.part}>
       <h3 className={css.partName}>{t('remote.pictures')}</h3>
@@ -54,15 +59,20 @@ export function Pictures({ original, fresh }: { readonly original: Measured; rea
       <div className={css.pictures}>
         <Pair
           title={t('remote.spectrum')}
-          note={t('remote.spectrum.key')}
-          axis={frequencies}
-          rows={both.map((one) => spectrumRow(one, window))}
+          note={
+            apart ? `${t('remote.spectrum.key')} ${t('remote.spectrum.apart')}` : t('remote.spectrum.key')
+          }
+          {...(apart ? {} : { axis: placed[0]?.frequencies ?? [] })}
+          rows={placed.map(({ one, window, frequencies }) => ({
+            ...spectrumRow(one, window),
+            ...(apart ? { axis: frequencies } : {}),
+          }))}
         />
         <Pair title={t('remote.burst')} note={t('remote.burst.key')} {...burstRows(both)} />
         <Pair
           title={t('remote.waterfall')}
           note={t('remote.waterfall.key')}
-          rows={both.map((one) => waterfallRow(one, window, frequencies))}
+          rows={placed.map(({ one, window, frequencies }) => waterfallRow(one, window, frequencies))}
         />
         {both.some(({ pictures }) => pictures.pulse !== null) && (
           <Pair title={t('remote.pulse')} note={t('remote.pulse.key')} {...pulseRows(both)} />
@@ -120,10 +130,8 @@ function waterfallRow(
 ): Row {
   return {
     name,
-    spans: [
-      t('remote.waterfall.range', { low: frequencies[0] ?? '', high: frequencies.at(-1) ?? '' }),
-      lasting(seconds),
-    ],
+    upwards: t('remote.waterfall.range', { low: frequencies[0] ?? '', high: frequencies.at(-1) ?? '' }),
+    axis: ['', lasting(seconds)],
     says: t('remote.waterfall.says', {
       name,
       bursts: sender.bursts.count,
@@ -176,7 +184,7 @@ function pulseRows(both: readonly Drawn[]): {
   const lead = Math.max(...pulses.map(({ leadUs }) => leadUs))
   const us = Math.max(...pulses.map((pulse) => lead - pulse.leadUs + pulse.levels.length * pulse.usPerPoint))
   return {
-    axis: ['', '', `${number(us)}\u00a0µs`],
+    axis: ['', '', readable(`${number(us)}\u00a0µs`)],
     rows: both.map(({ name, sender, pictures: { pulse } }) =>
       pulse === null
         ? { name, says: t('remote.pulse.none', { name }), drawing: null }

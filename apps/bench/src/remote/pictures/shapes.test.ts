@@ -1,17 +1,28 @@
 import { describe, expect, it } from 'vitest'
-import { across, outlineArea, spectrumLines, waterfallShades, wide, windowOf } from './shapes.ts'
+import { across, outlineArea, spectrumLines, waterfallShades, wide, windowsOf } from './shapes.ts'
 
 const near = { sampleRateHz: 250_000, shiftHz: 0, carrierOffsetHz: -40_000, widthHz: 20_000 }
 
 describe('the pictures of two recordings', () => {
   it('share a range that shows both carriers and nothing that was not recorded', () => {
-    const window = windowOf([near, { ...near, shiftHz: 80_000, carrierOffsetHz: 120_000 }])
+    const [window, other] = windowsOf([near, { ...near, shiftHz: 80_000, carrierOffsetHz: 120_000 }])
     // The second recording ends at 80 + 125 kHz.
     expect(window).toEqual({ lowHz: -100_000, highHz: 205_000 })
+    expect(other).toEqual(window)
+    if (window === undefined) return
     for (const carrier of [-40_000, 200_000]) {
       expect(across(carrier, window)).toBeGreaterThan(0)
       expect(across(carrier, window)).toBeLessThan(wide)
     }
+  })
+
+  it('have a range of their own when they were recorded on different bands', () => {
+    // 433.92 and 868.42 MHz.
+    const windows = windowsOf([near, { ...near, shiftHz: 434_500_000 }])
+    expect(windows).toEqual([
+      { lowHz: -100_000, highHz: 20_000 },
+      { lowHz: 434_400_000, highHz: 434_520_000 },
+    ])
   })
 
   it('put the same frequency of two recordings at the same place, whatever their centres', () => {

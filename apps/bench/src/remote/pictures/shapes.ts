@@ -23,13 +23,25 @@ export interface Placed {
 const leastAroundHz = 60_000
 
 /** The range that shows every carrier with room around, never more than was recorded. */
-export function windowOf(recordings: readonly Placed[]): Window {
+function windowOf(recordings: readonly Placed[]): Window {
   const around = Math.max(leastAroundHz, ...recordings.map(({ widthHz }) => 1.5 * widthHz))
   const ends = recordings.map(({ sampleRateHz, shiftHz, carrierOffsetHz }) => ({
     low: Math.max(shiftHz - sampleRateHz / 2, shiftHz + carrierOffsetHz - around),
     high: Math.min(shiftHz + sampleRateHz / 2, shiftHz + carrierOffsetHz + around),
   }))
   return { lowHz: Math.min(...ends.map(({ low }) => low)), highHz: Math.max(...ends.map(({ high }) => high)) }
+}
+
+/**
+ * The range of each recording: one for both, so that they can be laid beside each other, unless what they recorded lies
+ * apart. Two bands on one scale would leave of each remote no more than a stroke at the edge.
+ */
+export function windowsOf(recordings: readonly Placed[]): readonly Window[] {
+  const lowest = Math.max(...recordings.map(({ shiftHz, sampleRateHz }) => shiftHz - sampleRateHz / 2))
+  const highest = Math.min(...recordings.map(({ shiftHz, sampleRateHz }) => shiftHz + sampleRateHz / 2))
+  if (lowest >= highest) return recordings.map((one) => windowOf([one]))
+  const shared = windowOf(recordings)
+  return recordings.map(() => shared)
 }
 
 /** Place of a frequency across the picture. */
