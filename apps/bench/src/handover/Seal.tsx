@@ -2,6 +2,7 @@ import { useState } from 'react'
 import formCss from '../form/form.module.css'
 import { useDesk, useUnsentFacts } from '../job/desk.ts'
 import css from '../job/job.module.css'
+import { keepPlace } from '../job/keep-place.ts'
 import { Part } from '../job/Part.tsx'
 import { refresh } from '../sync/live.ts'
 import { needWords } from '../words/engine.ts'
@@ -27,6 +28,7 @@ export function SealPart() {
   const { seal } = state
 
   const go = async () => {
+    keepPlace()
     setBusy(true)
     setProblem('')
     try {

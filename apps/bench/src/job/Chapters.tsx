@@ -71,6 +71,8 @@ const Chapter = memo(function Chapter({
   const wanted = wantedIn(state, name)
   const present = state.next.chapter === name
   const line = chapterLine(name, state)
+  // Nothing of the last chapter is wanted by a tumbler: what it has to do is the next step once all else is done.
+  const done = line !== '' && (name !== 'close' || state.next.code === 'nothing-left')
   return (
     <section
       id={`chapter-${name}`}
@@ -88,7 +90,7 @@ const Chapter = memo(function Chapter({
             {!open && line !== '' && <span className={css.chapterLine}>{line}</span>}
           </span>
           <span className={css.wanted}>
-            {wanted > 0 ? t('chapter.wanted', { count: wanted }) : line === '' ? '' : t('chapter.nothing')}
+            {wanted > 0 ? t('chapter.wanted', { count: wanted }) : done ? t('chapter.nothing') : ''}
           </span>
         </button>
       </h2>

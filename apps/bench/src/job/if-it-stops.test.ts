@@ -57,7 +57,7 @@ describe('what is said under "if it stops here"', () => {
 
   it('ENR-05 a list rewritten key by key has dropped the others already, a clone of the taught key not', async () => {
     const { keys } = ifItStops(await stateOf(changeRule({ commits: 'each-key' })))
-    expect(keys).toBe('Only A, C are certain to start the car; B may not, nor 3 keys that are not here.')
+    expect(keys).toBe('Certain to start the car: only A, C. B may not, nor 3 keys that are not here.')
   })
 
   it('ENR-12 without a rule on record the worst is said, and that the car is taken as replace-all', async () => {

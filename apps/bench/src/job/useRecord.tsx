@@ -8,6 +8,7 @@ import { Words } from '../form/Words.tsx'
 import { keepFacts } from '../sync/write.ts'
 import { t } from '../words/index.ts'
 import type { Desk } from './desk.ts'
+import { keepPlace } from './keep-place.ts'
 
 interface Waiting {
   readonly proceed: (by: string) => void
@@ -31,6 +32,7 @@ export function useRecord(
   }, [by])
   const record: Desk['record'] = useCallback(
     async (drafts, blobs) => {
+      keepPlace()
       await signedBy()
       setLast(await keepFacts(job, drafts, blobs))
     },

@@ -1,4 +1,4 @@
-import type { JobState } from '@shearline/jobfile'
+import { type JobState, rewritesList } from '@shearline/jobfile'
 import { identityOf, type PlanGuards, type PlanKey, startedIn, type TeachingPlan } from '@shearline/keywork'
 import { ruleOf, unknownRule } from './rule/rule-of.ts'
 import { isNoteOf } from './step-code.ts'
@@ -43,6 +43,11 @@ export function planOf(state: JobState, teach: readonly string[]): TeachingPlan 
     teach,
     guards: guardsOf(state),
   }
+}
+
+/** Whether the customer is asked about absent keys: a session that leaves them as they are needs nobody's word. */
+export function asksAboutAbsentKeys({ teaching, absentKeys, tally }: JobState): boolean {
+  return rewritesList(teaching.rule) && (absentKeys.length > 0 || (tally.unaccounted ?? 0) > 0)
 }
 
 /** Which key each is to the car: a clone is its original, and keys the car shows alike are one. */

@@ -58,7 +58,8 @@ export function VinPart() {
               ))}
             </dl>
             <p>{t(`vin.${agreement.verdict}`, { count: agreement.positions.length })}</p>
-            {agreement.verdict === 'conflict' && <Readings />}
+            {malformed.length > 0 && <p className={formCss.problem}>{t('vin.malformed')}</p>}
+            {(agreement.verdict === 'conflict' || malformed.length > 0) && <Readings />}
           </>
         )
       }

@@ -4,6 +4,7 @@ import { region } from './index.ts'
 const forms = {
   clock: { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' },
   day: { weekday: 'short', day: 'numeric', month: 'short' },
+  dayOfYear: { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' },
 } as const satisfies Record<string, Intl.DateTimeFormatOptions>
 
 /** Making a format is slow, using one is not; a page shows hundreds of instants. */
@@ -23,9 +24,10 @@ export function clock(at: string, zone: string): string {
   return format(region(), zone, 'clock', forms.clock).format(new Date(at))
 }
 
-/** Day and month of a UTC instant in a zone: `Wed 25 Nov`. */
-export function day(at: string, zone: string): string {
-  return format(region(), zone, 'day', forms.day).format(new Date(at))
+/** Day and month of a UTC instant in a zone: `Wed 25 Nov`; with its year when that is not the present one. */
+export function day(at: string, zone: string, now: Date = new Date()): string {
+  const form = dayKey(at, zone).slice(0, 4) === dayKey(now, zone).slice(0, 4) ? 'day' : 'dayOfYear'
+  return format(region(), zone, form, forms[form]).format(new Date(at))
 }
 
 /** The calendar day of an instant in a zone as `2026-11-25`, for grouping. */

@@ -18,9 +18,9 @@ export const MDF_FORMAT: CaptureFormat = {
   recognise: (head) => {
     const text = String.fromCharCode(...head.subarray(0, 16))
     if (text.startsWith('MDF     '))
-      return `begins with the mark of a finished ASAM MDF file, version ${text.slice(8).trim()}`
+      return `it begins with the mark of a finished ASAM MDF file, version ${text.slice(8).trim()}`
     if (text.startsWith('UnFinMF '))
-      return `begins with the mark of an unfinished ASAM MDF file, version ${text.slice(8).trim()}`
+      return `it begins with the mark of an unfinished ASAM MDF file, version ${text.slice(8).trim()}`
     return undefined
   },
   open: (sink) => mdfFeeder(sink),

@@ -94,8 +94,8 @@ function DocumentForm({ of: role, onDone }: { readonly of: Role; readonly onDone
         label={t('authority.last')}
         hint={t('authority.last.hint')}
         value={lastCharacters}
-        onChange={(value) => setLast(value.toUpperCase())}
-        maxLength={6}
+        // Whoever types the whole number keeps its end, not its beginning.
+        onChange={(value) => setLast(value.trim().toUpperCase().slice(-6))}
         mono
       />
       <YesNo label={t('authority.original')} value={original} onChange={setOriginal} />

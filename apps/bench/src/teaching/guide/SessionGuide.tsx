@@ -23,7 +23,12 @@ export function SessionGuide() {
   const now = useMemo(() => ifItStops(state), [state])
   return (
     <>
-      <section className={css.guide} aria-label={t('guide.title')}>
+      <section
+        className={css.guide}
+        aria-label={t('guide.title')}
+        // The next step leads to the whole card: what to do and what to say, then what to fill in.
+        data-need={next === undefined ? 'session-not-closed' : `key-not-taught key-not-taught:${next}`}
+      >
         <p className={css.guideCount}>
           {t('guide.count', { step: shown.length + 2, of: order.length + 2 })}
           {' · '}
@@ -43,11 +48,7 @@ export function SessionGuide() {
             : t('guide.say.show', { key: next, left: left.length - 1 })}
         </p>
         <Meters />
-        {next !== undefined && (
-          <div data-need={`key-not-taught key-not-taught:${next}`}>
-            <ShowKey key={next} label={next} />
-          </div>
-        )}
+        {next !== undefined && <ShowKey key={next} label={next} />}
         {left.length > 1 && (
           <div className={formCss.foot}>
             <span className={css.under}>{t('guide.other')}</span>
@@ -60,11 +61,7 @@ export function SessionGuide() {
               ))}
           </div>
         )}
-        {next === undefined && (
-          <div data-need="session-not-closed">
-            <Close ready />
-          </div>
-        )}
+        {next === undefined && <Close ready />}
         <p className={css.guideStops}>
           <strong>{t('stops.title')}:</strong> {now.keys} <span className={css.quiet}>{now.wayBack}</span>
         </p>

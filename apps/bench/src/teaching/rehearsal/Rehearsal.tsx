@@ -7,7 +7,7 @@ import { keysSentence, wayBackSentence } from '../../job/if-it-stops.ts'
 import { Part, RecordForm } from '../../job/Part.tsx'
 import { listMark, say } from '../../words/engine.ts'
 import { t } from '../../words/index.ts'
-import { planOf } from '../plan-of.ts'
+import { asksAboutAbsentKeys, planOf } from '../plan-of.ts'
 import css from '../teaching.module.css'
 import { teachingOrder } from '../teaching-order.ts'
 import { Guards } from './Guards.tsx'
@@ -45,12 +45,29 @@ export function Rehearsal() {
         )
       }
     >
-      {proposed.length === 0 ? (
-        <p>{t('rehearsal.no-keys')}</p>
-      ) : (
-        <Proposed state={state} proposed={proposed} />
-      )}
+      {proposed.length === 0 ? <NothingToTeach /> : <Proposed state={state} proposed={proposed} />}
     </Part>
+  )
+}
+
+/** The next step leads here before the new key is labelled: the way on is then to label it. */
+function NothingToTeach() {
+  const { state, goTo } = useDesk()
+  return (
+    <>
+      <p>{t('rehearsal.no-keys')}</p>
+      {!state.keys.some((key) => key.origin === 'new') && (
+        <div className={formCss.foot}>
+          <button
+            type="button"
+            className={formCss.plain}
+            onClick={() => goTo({ chapter: 'plan', need: 'key-not-labelled', params: {} })}
+          >
+            {t('rehearsal.label-new')}
+          </button>
+        </div>
+      )}
+    </>
   )
 }
 
@@ -137,7 +154,9 @@ function Steps({
   return (
     <>
       {!rehearsed.opened && <p>{t('rehearsal.cannot-open')}</p>}
-      <Guards guards={rehearsed.guards} />
+      <Guards
+        guards={rehearsed.guards.filter(({ guard }) => guard !== 'consent' || asksAboutAbsentKeys(state))}
+      />
       {rehearsed.opened && rehearsed.interruptions.length > 0 && (
         <>
           <p>

@@ -135,7 +135,8 @@ export const faultWords: SameCodes<typeof english> = {
   'unit-role.remote': 'القفل عن بعد',
 
   'blame.title': 'من يفتقد مَن',
-  'blame.what': 'يمضي السهم من الوحدة التي تحمل الرمز إلى الوحدة التي لم تصل إليها. السهم الأثخن رموز أكثر.',
+  'blame.what':
+    'يمضي السهم من الوحدة التي تحمل الرمز إلى الوحدة التي لم تصل إليها. السهم الأثخن رموز أكثر. الوحدة الممتلئة تفتقدها وحدة أخرى.',
   'blame.picture':
     'أسهم بين وحدات التحكم: {count, plural, zero {لا شكوى} one {شكوى واحدة} two {شكويان} few {# شكاوى} many {# شكوى} other {# شكوى}}',
   'blame.one': '{from} تفتقد {to}: {codes} ({class})',

@@ -14,12 +14,14 @@ export const manyScansWords: SameCodes<typeof english> = {
 
   'title.shared': 'تقرير مُشارَك · Shearline',
   'shared.title': 'شورك تقرير',
+  'shared.title.none': 'لا تقرير مُشارَك',
   'shared.which': 'لأي مهمة هو؟ لا يُحفظ شيء قبل أن تنظر فيما فُهم منه.',
-  'shared.none': 'لا شيء ينتظر هنا.',
+  'shared.none': 'لا شيء ينتظر هنا. التقرير الذي يشاركه تطبيق آخر ينتظر هنا حتى تقول لأي مهمة هو.',
   'shared.text': 'نص مُشارَك',
   'shared.discard': 'التخلص من {name}',
   'shared.no-job': 'لا مهمة بعد. افتح واحدة، ثم شارك مرة أخرى أو عد إلى هذه الصفحة.',
   'shared.waiting': 'شورك تقرير إلى هذه المهمة: {name}.',
   'shared.read': 'قراءته الآن',
-  'shared.failed': 'تعذر أخذ التقرير: {why}',
+  'shared.failed':
+    'تعذر أخذ أي شيء: ما شورك فارغ، أو أكبر من {most}، أو لا يتسع له هذا الجهاز. شارك ملفًا أصغر، أو افتحه في مهمته.',
 }

@@ -10,6 +10,7 @@ export const recordingViewWords: SameCodes<typeof english> = {
 
   'strip.picture':
     'الرسائل عبر الزمن: {messages, plural, zero {بلا رسائل} one {رسالة واحدة} two {رسالتان} few {# رسائل} many {# رسالة} other {# رسالة}} في {length}',
+  'strip.axis': 'الرسائل عبر الزمن',
   'strip.sessions':
     '{units, plural, zero {لا جلسة مفتوحة} one {جلسة مفتوحة في وحدة واحدة} two {جلسة مفتوحة في وحدتين} few {جلسة مفتوحة في # وحدات} many {جلسة مفتوحة في # وحدة} other {جلسة مفتوحة في # وحدة}}',
   'strip.supply': 'التغذية {volts}',

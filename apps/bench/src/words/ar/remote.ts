@@ -17,6 +17,9 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pick': 'اختيار تسجيله',
   'remote.pick-again': 'اختيار آخر',
   'remote.pick.hint': '.cu8 أو .cs8 أو .cs16 أو .cf32؛ أو ملفا زوج SigMF كلاهما.',
+  'remote.pick.no-samples': 'يصف {name} التسجيل فقط. اختره مع ملف عيّناته (.sigmf-data).',
+  'remote.pick.not-recording':
+    'ليس {name} تسجيلًا راديويًا. اختر الملف الذي كتبه مستقبِلك، أو ملفي زوج SigMF كليهما.',
   'remote.forget': 'إزالة',
   'remote.measuring': 'يُقاس {name}',
   'remote.measured':
@@ -68,7 +71,9 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pictures.content':
     'رُسمت بحيث لا تستطيع أي صورة أن تعيد ما أُرسل: تُثبَّت القمم على مجموعات كاملة من النبضات.',
   'remote.spectrum': 'الطيف أثناء الإرسال',
-  'remote.spectrum.key': 'الخط الرفيع: الهواء والجهاز صامت. المتقطع: الحامل أو النغمتان.',
+  'remote.spectrum.key':
+    'يمضي التردد إلى اليمين والقوة إلى الأعلى. الخط الرفيع: الهواء والجهاز صامت. المتقطع: الحامل أو النغمتان.',
+  'remote.spectrum.apart': 'بينهما بُعد لا يتسع له مقياس واحد: لكل منهما مقياسه.',
   'remote.spectrum.says': '{name}: الحامل {carrier}، العرض {width}، أعلى من الضجيج بـ {snr} dB.',
   'remote.waterfall': 'مخطط الشلال',
   'remote.waterfall.key': 'يمضي الزمن إلى اليمين والتردد إلى الأعلى؛ كلما قويت الإشارة امتلأ اللون.',
@@ -76,10 +81,10 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.waterfall.says':
     '{name}: {bursts, plural, zero {بلا دفعات} one {دفعة واحدة} two {دفعتان} few {# دفعات} many {# دفعة} other {# دفعة}} في {seconds} حول {carrier}.',
   'remote.burst': 'دفعة من كل منهما، تبدآن معًا',
-  'remote.burst.key': 'غلاف أطول دفعة؛ أُغلقت الفجوات التي بداخلها.',
+  'remote.burst.key': 'يمضي الزمن إلى اليمين والقوة إلى الأعلى. غلاف أطول دفعة؛ أُغلقت الفجوات التي بداخلها.',
   'remote.burst.says': '{name}: طولها {length}.',
   'remote.pulse': 'متوسط نبضة كل منهما، تبدآن معًا',
-  'remote.pulse.key': 'ست عشرة نبضة أو أكثر موضوعة بعضها فوق بعض.',
+  'remote.pulse.key': 'يمضي الزمن إلى اليمين والقوة إلى الأعلى. ست عشرة نبضة أو أكثر موضوعة بعضها فوق بعض.',
   'remote.pulse.says': '{name}: متوسط {pulses} نبضة؛ الأطوال المعتادة {lengths} ميكروثانية.',
   'remote.pulse.none': '{name}: لا شيء، لأن النغمتين بلا نبضات أو لأن النبضات قليلة جدًا.',
 

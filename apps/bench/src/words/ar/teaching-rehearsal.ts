@@ -7,6 +7,7 @@ export const teachingRehearsalWords: SameCodes<typeof english> = {
   'rehearsal.again': 'قراءتها مرة أخرى',
   'rehearsal.read': 'قُرئت بالترتيب {order}. {wayBack}',
   'rehearsal.no-keys': 'لا مفتاح يُعرَّف بعد: سمِّ المفاتيح على الطاولة والمفتاح الجديد أولًا.',
+  'rehearsal.label-new': 'تسمية المفتاح الجديد',
   'rehearsal.missing':
     '{count, plural, zero {لا مفتاح {keys} خارجها} one {المفتاح {keys} ليس فيها} two {المفتاحان {keys} ليسا فيها} few {المفاتيح {keys} ليست فيها} many {المفاتيح {keys} ليست فيها} other {المفاتيح {keys} ليست فيها}}: اقرأها مرة أخرى.',
   'rehearsal.no-new': 'لم يُسمَّ مفتاح جديد بعد. سمِّه أعلاه أولًا كي تشمله المحاكاة.',

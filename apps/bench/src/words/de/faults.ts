@@ -141,7 +141,7 @@ export const faultWords: SameCodes<typeof english> = {
 
   'blame.title': 'Wer wen vermisst',
   'blame.what':
-    'Ein Pfeil führt vom Steuergerät, das den Code gespeichert hat, zu dem, das es nicht erreichte. Ein dickerer Pfeil bedeutet mehr Codes.',
+    'Ein Pfeil führt vom Steuergerät, das den Code gespeichert hat, zu dem, das es nicht erreichte. Ein dickerer Pfeil bedeutet mehr Codes. Ein ausgefülltes Steuergerät wird von einem anderen vermisst.',
   'blame.picture': 'Pfeile zwischen Steuergeräten: {count, plural, one {# Beschwerde} other {# Beschwerden}}',
   'blame.one': '{from} vermisst {to}: {codes} ({class})',
   'causes.title': 'Die wenigsten Ursachen, die erklären, was die Arbeit ausgelöst hat',

@@ -144,6 +144,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.check.other': 'Die Prüfziffer wäre {expected}; nur Nordamerika verlangt sie.',
   'vin.repairs': 'Ähnliche Lesarten, die passen. Noch einmal nachsehen, bevor Sie eine übernehmen:',
   'vin.agree': 'Alle Quellen stimmen überein.',
+  'vin.malformed':
+    'Eine Ablesung oben hat nicht die richtige Form: Eine VIN hat 17 Zeichen und nie I, O oder Q. Noch einmal nachsehen, dann unten die falsche Ablesung zurückziehen.',
   'vin.conflict':
     'Die Quellen weichen in {count, plural, one {# Zeichen} other {# Zeichen}} ab, oben umrandet. Noch einmal nachsehen, dann unten die falsche Ablesung zurückziehen.',
   'vin.too-few': 'Nur eine Quelle: Eine zweite muss übereinstimmen.',

@@ -7,7 +7,8 @@ export const powerWords: SameCodes<typeof english> = {
   'power.record': 'Dieses Budget behalten',
   'power.record.again': 'Das geänderte Budget behalten',
   'power.computing': 'Wird berechnet...',
-  'power.cannot': 'Das lässt sich nicht berechnen: {where} {what}.',
+  'power.cannot':
+    'Es wird nichts berechnet: „{field}“ fehlt oder liegt außerhalb der Grenzen. Bitte unter „{fold}“ berichtigen.',
   'power.charge': 'Ladung',
   'power.lowest': 'Tiefster Wert',
   'power.percent': '{percent} %',
@@ -17,7 +18,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band.why':
     'Das Band fasst neun von zehn der Batterien, die zum Bekannten passen. Was nicht bekannt ist, macht es breiter.',
   'power.crosses':
-    '{minutes, plural, =0 {Die Hälfte davon unterschreitet die Untergrenze sofort} one {Die Hälfte davon unterschreitet die Untergrenze nach # Minute} other {Die Hälfte davon unterschreitet die Untergrenze nach # Minuten}}, am häufigsten in „{step}“.',
+    '{minutes, plural, =0 {Die Hälfte der passenden Batterien unterschreitet die Untergrenze sofort} one {Die Hälfte der passenden Batterien unterschreitet die Untergrenze nach # Minute} other {Die Hälfte der passenden Batterien unterschreitet die Untergrenze nach # Minuten}}, am häufigsten in „{step}“.',
   'power.with-supply':
     'Mit einem Stützgerät von {amperes} A, eingestellt auf {volts}, ist der tiefste zu erwartende Wert etwa {low}.',
   'power.warnings': 'Dazu zu wissen',

@@ -10,6 +10,7 @@ export const recordingViewWords: SameCodes<typeof english> = {
 
   'strip.picture':
     'Nachrichten über die Zeit: {messages, plural, one {# Nachricht} other {# Nachrichten}} in {length}',
+  'strip.axis': 'Nachrichten im Verlauf der Zeit',
   'strip.sessions':
     '{units, plural, one {Sitzung offen in # Steuergerät} other {Sitzungen offen in # Steuergeräten}}',
   'strip.supply': 'Spannung {volts}',

@@ -17,6 +17,10 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pick': 'Ihre Aufzeichnung wählen',
   'remote.pick-again': 'Andere wählen',
   'remote.pick.hint': '.cu8, .cs8, .cs16 oder .cf32; oder beide Dateien eines SigMF-Paars.',
+  'remote.pick.no-samples':
+    '{name} beschreibt nur eine Aufnahme. Wählen Sie sie zusammen mit der Datei der Abtastwerte (.sigmf-data).',
+  'remote.pick.not-recording':
+    '{name} ist keine Funkaufnahme. Wählen Sie die Datei, die Ihr Empfänger geschrieben hat, oder beide Dateien eines SigMF-Paars.',
   'remote.forget': 'Wegnehmen',
   'remote.measuring': '{name} wird gemessen',
   'remote.measured':
@@ -70,7 +74,9 @@ export const remoteWords: SameCodes<typeof english> = {
     'So gezeichnet, dass kein Bild das Gesendete zurückgeben kann: Spitzen werden über ganze Impulsgruppen gehalten.',
   'remote.spectrum': 'Spektrum beim Senden',
   'remote.spectrum.key':
-    'Dünne Linie: der Funkraum, während die Fernbedienung schweigt. Gestrichelt: Träger oder Töne.',
+    'Die Frequenz läuft nach rechts, die Stärke nach oben. Dünne Linie: der Funkraum, während die Fernbedienung schweigt. Gestrichelt: Träger oder Töne.',
+  'remote.spectrum.apart':
+    'Für einen gemeinsamen Maßstab liegen sie zu weit auseinander: Jede hat ihren eigenen.',
   'remote.spectrum.says': '{name}: Träger {carrier}, {width} breit, {snr} dB über dem Rauschen.',
   'remote.waterfall': 'Wasserfall',
   'remote.waterfall.key':
@@ -79,10 +85,12 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.waterfall.says':
     '{name}: {bursts, plural, one {# Sendeblock} other {# Sendeblöcke}} in {seconds} um {carrier}.',
   'remote.burst': 'Je ein Sendeblock, mit gemeinsamem Beginn',
-  'remote.burst.key': 'Der Umriss des längsten Sendeblocks; die Lücken darin sind geschlossen.',
+  'remote.burst.key':
+    'Die Zeit läuft nach rechts, die Stärke nach oben. Der Umriss des längsten Sendeblocks; die Lücken darin sind geschlossen.',
   'remote.burst.says': '{name}: {length} lang.',
   'remote.pulse': 'Je ein mittlerer Impuls, mit gemeinsamem Beginn',
-  'remote.pulse.key': 'Sechzehn Impulse oder mehr, übereinandergelegt.',
+  'remote.pulse.key':
+    'Die Zeit läuft nach rechts, die Stärke nach oben. Sechzehn Impulse oder mehr, übereinandergelegt.',
   'remote.pulse.says': '{name}: Mittel aus {pulses} Impulsen; übliche Längen {lengths} µs.',
   'remote.pulse.none': '{name}: keiner, weil zwei Töne keine Impulse haben oder es zu wenige sind.',
 

@@ -8,6 +8,7 @@ export const teachingRehearsalWords: SameCodes<typeof english> = {
   'rehearsal.read': 'Gelesen in der Reihenfolge {order}. {wayBack}',
   'rehearsal.no-keys':
     'Noch ist kein Schlüssel anzulernen: zuerst die Schlüssel auf dem Tisch und den neuen kennzeichnen.',
+  'rehearsal.label-new': 'Den neuen Schlüssel kennzeichnen',
   'rehearsal.missing':
     '{count, plural, one {Schlüssel {keys} ist} other {Die Schlüssel {keys} sind}} nicht darin: erneut lesen.',
   'rehearsal.no-new':

@@ -134,7 +134,7 @@ export const faultWords = {
 
   'blame.title': 'Who misses whom',
   'blame.what':
-    'An arrow leads from the unit that holds the code to the unit it could not reach. A thicker arrow is more codes.',
+    'An arrow leads from the unit that holds the code to the unit it could not reach. A thicker arrow is more codes. A filled unit is missed by another.',
   'blame.picture': 'Arrows between control units: {count, plural, one {# complaint} other {# complaints}}',
   'blame.one': '{from} misses {to}: {codes} ({class})',
   'causes.title': 'The fewest causes that explain what the work raised',

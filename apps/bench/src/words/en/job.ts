@@ -42,7 +42,7 @@ export const jobWords = {
   'stops.more':
     '{count, plural, one {Key {starts} starts} other {Keys {starts} start}} the car{absent, plural, =0 {; nothing is dropped.} one {; one key that is not here no longer does.} other {; # keys that are not here no longer do.}}',
   'stops.dropped':
-    'Only {starts} are certain to start the car; {lost} may not{absent, plural, =0 {.} one {, nor one key that is not here.} other {, nor # keys that are not here.}}',
+    'Certain to start the car: only {starts}. {lost} may not{absent, plural, =0 {.} one {, nor one key that is not here.} other {, nor # keys that are not here.}}',
   'stops.stranded': 'No key here is certain to start the car.',
   'stops.not-rehearsed':
     'The teaching rule or its rehearsal is not on record, so this car is taken as replace-all: keys that are not here may stop working.',
@@ -140,6 +140,8 @@ export const jobWords = {
   'vin.check.other': 'The check digit would be {expected}; only North America requires it.',
   'vin.repairs': 'Close readings that fit. Look again before you take one:',
   'vin.agree': 'All sources agree.',
+  'vin.malformed':
+    'A reading above is not well formed: a VIN has 17 characters and never I, O or Q. Look again, then withdraw the wrong reading below.',
   'vin.conflict':
     'The sources differ in {count, plural, one {# character} other {# characters}}, boxed above. Look again, then withdraw the wrong reading below.',
   'vin.too-few': 'One source only: a second one must agree.',

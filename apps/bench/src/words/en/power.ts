@@ -4,7 +4,8 @@ export const powerWords = {
   'power.record': 'Keep this budget',
   'power.record.again': 'Keep the changed budget',
   'power.computing': 'Computing...',
-  'power.cannot': 'This cannot be computed: {where} {what}.',
+  'power.cannot':
+    'Nothing is computed: "{field}" is missing or outside its limits. Put it right under "{fold}".',
   'power.charge': 'Charge',
   'power.lowest': 'Lowest',
   'power.percent': '{percent} %',
@@ -14,7 +15,7 @@ export const powerWords = {
   'power.band.why':
     'The band holds nine in ten of the batteries that fit what is known. What is not known makes it wider.',
   'power.crosses':
-    '{minutes, plural, =0 {Half of them cross the floor at once} one {Half of them cross the floor after # minute} other {Half of them cross the floor after # minutes}}, in "{step}" most often.',
+    '{minutes, plural, =0 {Half of the batteries that fit cross the floor at once} one {Half of the batteries that fit cross the floor after # minute} other {Half of the batteries that fit cross the floor after # minutes}}, in "{step}" most often.',
   'power.with-supply': 'With a supply of {amperes} A set to {volts} the lowest to expect is about {low}.',
   'power.warnings': 'To know beside it',
 

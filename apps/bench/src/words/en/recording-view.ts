@@ -6,6 +6,7 @@ export const recordingViewWords = {
   'where.byte': 'byte {byte, number}',
 
   'strip.picture': 'Messages over time: {messages, plural, one {# message} other {# messages}} in {length}',
+  'strip.axis': 'messages over time',
   'strip.sessions': '{units, plural, one {session open in # unit} other {sessions open in # units}}',
   'strip.supply': 'supply {volts}',
   'supply.range': '{low} to {high}',

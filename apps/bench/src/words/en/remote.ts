@@ -14,6 +14,10 @@ export const remoteWords = {
   'remote.pick': 'Choose its recording',
   'remote.pick-again': 'Choose another',
   'remote.pick.hint': '.cu8, .cs8, .cs16 or .cf32; or both files of a SigMF pair.',
+  'remote.pick.no-samples':
+    '{name} only describes a recording. Choose it together with the file of its samples (.sigmf-data).',
+  'remote.pick.not-recording':
+    '{name} is no radio recording. Choose the file your receiver wrote, or both files of a SigMF pair.',
   'remote.forget': 'Take away',
   'remote.measuring': 'Measuring {name}',
   'remote.measured':
@@ -66,7 +70,9 @@ export const remoteWords = {
   'remote.pictures.content':
     'Drawn so that no picture can give back what was sent: peaks are held over whole groups of pulses.',
   'remote.spectrum': 'Spectrum while sending',
-  'remote.spectrum.key': 'Thin line: the air while the remote is silent. Dashed: carrier or tones.',
+  'remote.spectrum.key':
+    'Frequency runs to the right, strength upwards. Thin line: the air while the remote is silent. Dashed: carrier or tones.',
+  'remote.spectrum.apart': 'They lie too far apart for one scale: each has its own.',
   'remote.spectrum.says': '{name}: carrier {carrier}, {width} wide, {snr} dB above the noise.',
   'remote.waterfall': 'Waterfall',
   'remote.waterfall.key': 'Time runs to the right, frequency upwards; the stronger, the fuller the colour.',
@@ -74,10 +80,12 @@ export const remoteWords = {
   'remote.waterfall.says':
     '{name}: {bursts, plural, one {# burst} other {# bursts}} in {seconds} around {carrier}.',
   'remote.burst': 'One burst of each, begun together',
-  'remote.burst.key': 'The outline of the longest burst; the gaps inside it are closed over.',
+  'remote.burst.key':
+    'Time runs to the right, strength upwards. The outline of the longest burst; the gaps inside it are closed over.',
   'remote.burst.says': '{name}: {length} long.',
   'remote.pulse': 'Average pulse of each, begun together',
-  'remote.pulse.key': 'Sixteen pulses or more laid over each other.',
+  'remote.pulse.key':
+    'Time runs to the right, strength upwards. Sixteen pulses or more laid over each other.',
   'remote.pulse.says': '{name}: mean of {pulses} pulses; usual lengths {lengths} µs.',
   'remote.pulse.none': '{name}: none, because two tones have no pulses or there are too few.',
 

@@ -4,6 +4,7 @@ export const teachingRehearsalWords = {
   'rehearsal.again': 'Read it again',
   'rehearsal.read': 'Read in the order {order}. {wayBack}',
   'rehearsal.no-keys': 'No key is to be taught yet: label the keys on the bench and the new one first.',
+  'rehearsal.label-new': 'Label the new key',
   'rehearsal.missing':
     '{count, plural, one {Key {keys} is} other {Keys {keys} are}} not in it: read it again.',
   'rehearsal.no-new': 'No new key is labelled yet. Label it above first, so that it is rehearsed too.',

@@ -141,7 +141,7 @@ export const faultWords: SameCodes<typeof english> = {
 
   'blame.title': 'Quién echa en falta a quién',
   'blame.what':
-    'Una flecha va de la unidad que guarda el código a la unidad con la que no pudo comunicar. Una flecha más gruesa son más códigos.',
+    'Una flecha va de la unidad que guarda el código a la unidad con la que no pudo comunicar. Una flecha más gruesa son más códigos. Una unidad rellena le falta a otra.',
   'blame.picture': 'Flechas entre unidades de control: {count, plural, one {# queja} other {# quejas}}',
   'blame.one': '{from} echa en falta a {to}: {codes} ({class})',
   'causes.title': 'El menor número de causas que explica lo que causó la intervención',

@@ -46,7 +46,7 @@ export const jobWords: SameCodes<typeof english> = {
   'stops.more':
     '{count, plural, one {La llave {starts} arranca} other {Las llaves {starts} arrancan}} el coche{absent, plural, =0 {; ninguna queda de baja.} one {; una llave que no está aquí ya no.} other {; # llaves que no están aquí ya no.}}',
   'stops.dropped':
-    'Solo es seguro que arrancan el coche: {starts}; puede que no lo arranquen: {lost}{absent, plural, =0 {.} one {, ni una llave que no está aquí.} other {, ni # llaves que no están aquí.}}',
+    'Arranque seguro del coche: solo {starts}; dudoso: {lost}{absent, plural, =0 {.} one {, y una llave que no está aquí.} other {, y # llaves que no están aquí.}}',
   'stops.stranded': 'No es seguro que alguna llave de aquí arranque el coche.',
   'stops.not-rehearsed':
     'La regla de alta o su ensayo no consta en el registro, así que el coche se trata como sustitución total: las llaves que no están aquí pueden dejar de funcionar.',
@@ -144,6 +144,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.check.other': 'El dígito de control sería {expected}; solo Norteamérica lo exige.',
   'vin.repairs': 'Lecturas parecidas que cuadran. Volver a mirar antes de tomar una:',
   'vin.agree': 'Todas las fuentes coinciden.',
+  'vin.malformed':
+    'Una lectura de arriba está mal formada: un VIN tiene 17 caracteres y nunca I, O ni Q. Volver a mirar y retirar abajo la lectura equivocada.',
   'vin.conflict':
     'Las fuentes difieren en {count, plural, one {# carácter} other {# caracteres}}, en recuadro arriba. Volver a mirar y retirar abajo la lectura equivocada.',
   'vin.too-few': 'Una sola fuente: debe coincidir una segunda.',

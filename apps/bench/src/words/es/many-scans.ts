@@ -12,13 +12,16 @@ export const manyScansWords: SameCodes<typeof english> = {
 
   'title.shared': 'Informe compartido · Shearline',
   'shared.title': 'Se compartió un informe',
+  'shared.title.none': 'Ningún informe compartido',
   'shared.which': '¿Para qué trabajo es? No se guarda nada antes de haber mirado lo que se entendió.',
-  'shared.none': 'Aquí no hay nada esperando.',
+  'shared.none':
+    'Aquí no hay nada esperando. Un informe que otra aplicación comparte con el banco espera aquí hasta que diga para qué trabajo es.',
   'shared.text': 'texto compartido',
   'shared.discard': 'Descartar {name}',
   'shared.no-job':
     'Aún no hay ningún trabajo. Abrir uno y después compartir otra vez o volver a esta página.',
   'shared.waiting': 'Se compartió un informe con este trabajo: {name}.',
   'shared.read': 'Leerlo ahora',
-  'shared.failed': 'No se pudo tomar el informe: {why}',
+  'shared.failed':
+    'No se pudo tomar nada: lo compartido está vacío, pasa de {most}, o en este dispositivo no hay sitio. Comparta un archivo más pequeño o ábralo en su trabajo.',
 }

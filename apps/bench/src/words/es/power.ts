@@ -7,7 +7,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.record': 'Guardar este cálculo',
   'power.record.again': 'Guardar el cálculo cambiado',
   'power.computing': 'Calculando...',
-  'power.cannot': 'Esto no se puede calcular: {where} {what}.',
+  'power.cannot': 'No se calcula nada: «{field}» falta o está fuera de sus límites. Corríjalo en «{fold}».',
   'power.charge': 'Carga',
   'power.lowest': 'Mínimo',
   'power.percent': '{percent}\u00a0%',
@@ -17,7 +17,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band.why':
     'La franja abarca nueve de cada diez baterías que encajan con lo que se sabe. Lo que no se sabe la ensancha.',
   'power.crosses':
-    '{minutes, plural, =0 {La mitad cruza el umbral enseguida} one {La mitad cruza el umbral pasado # minuto} many {La mitad cruza el umbral pasados # minutos} other {La mitad cruza el umbral pasados # minutos}}, casi siempre en «{step}».',
+    '{minutes, plural, =0 {La mitad de las baterías posibles cruza el umbral enseguida} one {La mitad de las baterías posibles cruza el umbral pasado # minuto} many {La mitad de las baterías posibles cruza el umbral pasados # minutos} other {La mitad de las baterías posibles cruza el umbral pasados # minutos}}, casi siempre en «{step}».',
   'power.with-supply':
     'Con una fuente de {amperes}\u00a0A ajustada a {volts}, el mínimo que cabe esperar es de unos {low}.',
   'power.warnings': 'Además conviene saber',

@@ -10,6 +10,7 @@ export const recordingViewWords: SameCodes<typeof english> = {
 
   'strip.picture':
     'Mensajes a lo largo del tiempo: {messages, plural, one {# mensaje} other {# mensajes}} en {length}',
+  'strip.axis': 'mensajes a lo largo del tiempo',
   'strip.sessions':
     '{units, plural, one {sesión abierta en # unidad} other {sesiones abiertas en # unidades}}',
   'strip.supply': 'alimentación {volts}',

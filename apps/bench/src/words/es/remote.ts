@@ -17,6 +17,10 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pick': 'Elegir su grabación',
   'remote.pick-again': 'Elegir otra',
   'remote.pick.hint': '.cu8, .cs8, .cs16 o .cf32; o los dos archivos de un par SigMF.',
+  'remote.pick.no-samples':
+    '{name} solo describe una grabación. Elíjalo junto con el archivo de sus muestras (.sigmf-data).',
+  'remote.pick.not-recording':
+    '{name} no es una grabación de radio. Elija el archivo que escribió su receptor, o los dos archivos de un par SigMF.',
   'remote.forget': 'Quitar',
   'remote.measuring': 'Midiendo {name}',
   'remote.measured':
@@ -69,7 +73,9 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pictures.content':
     'Dibujadas de modo que ninguna imagen pueda devolver lo emitido: los picos se mantienen sobre grupos enteros de pulsos.',
   'remote.spectrum': 'Espectro mientras emite',
-  'remote.spectrum.key': 'Línea fina: el aire mientras el mando calla. Línea discontinua: portadora o tonos.',
+  'remote.spectrum.key':
+    'La frecuencia va hacia la derecha, la intensidad hacia arriba. Línea fina: el aire mientras el mando calla. Línea discontinua: portadora o tonos.',
+  'remote.spectrum.apart': 'Están demasiado lejos para una misma escala: cada uno tiene la suya.',
   'remote.spectrum.says': '{name}: portadora {carrier}, anchura {width}, {snr}\u00a0dB sobre el ruido.',
   'remote.waterfall': 'Cascada',
   'remote.waterfall.key':
@@ -78,10 +84,12 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.waterfall.says':
     '{name}: {bursts, plural, one {# ráfaga} other {# ráfagas}} en {seconds}, en torno a {carrier}.',
   'remote.burst': 'Una ráfaga de cada uno, con el mismo comienzo',
-  'remote.burst.key': 'El contorno de la ráfaga más larga; las pausas de dentro están cerradas.',
+  'remote.burst.key':
+    'El tiempo va hacia la derecha, la intensidad hacia arriba. El contorno de la ráfaga más larga; las pausas de dentro están cerradas.',
   'remote.burst.says': '{name}: duración {length}.',
   'remote.pulse': 'Pulso medio de cada uno, con el mismo comienzo',
-  'remote.pulse.key': 'Dieciséis pulsos o más, superpuestos.',
+  'remote.pulse.key':
+    'El tiempo va hacia la derecha, la intensidad hacia arriba. Dieciséis pulsos o más, superpuestos.',
   'remote.pulse.says': '{name}: media de {pulses} pulsos; duraciones usuales {lengths} µs.',
   'remote.pulse.none': '{name}: ninguno, porque dos tonos no tienen pulsos o hay muy pocos.',
 

@@ -8,6 +8,7 @@ export const teachingRehearsalWords: SameCodes<typeof english> = {
   'rehearsal.read': 'Leído en el orden {order}. {wayBack}',
   'rehearsal.no-keys':
     'Aún no hay ninguna llave que dar de alta: etiquetar primero las llaves del banco y la nueva.',
+  'rehearsal.label-new': 'Etiquetar la llave nueva',
   'rehearsal.missing':
     '{count, plural, one {La llave {keys} no está} other {Las llaves {keys} no están}} en él: leerlo otra vez.',
   'rehearsal.no-new':

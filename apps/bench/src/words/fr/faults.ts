@@ -141,7 +141,7 @@ export const faultWords: SameCodes<typeof english> = {
 
   'blame.title': 'Qui réclame qui',
   'blame.what':
-    'Une flèche va du calculateur qui porte le code à celui qu’il n’a pas pu joindre. Une flèche plus épaisse, c’est plus de codes.',
+    'Une flèche va du calculateur qui porte le code à celui qu’il n’a pas pu joindre. Une flèche plus épaisse, c’est plus de codes. Un calculateur plein manque à un autre.',
   'blame.picture': 'Flèches entre calculateurs : {count, plural, one {# plainte} other {# plaintes}}',
   'blame.one': '{from} réclame {to} : {codes} ({class})',
   'causes.title': 'Le plus petit nombre de causes qui explique ce que le travail a provoqué',

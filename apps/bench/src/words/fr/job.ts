@@ -46,7 +46,7 @@ export const jobWords: SameCodes<typeof english> = {
   'stops.more':
     '{count, plural, one {La clé {starts} démarre} other {Les clés {starts} démarrent}} le véhicule{absent, plural, =0 { ; aucune n’est perdue.} one { ; # clé absente ne le démarre plus.} other { ; # clés absentes ne le démarrent plus.}}',
   'stops.dropped':
-    'Seules démarrent à coup sûr le véhicule : {starts} ; peut-être pas : {lost}{absent, plural, =0 {.} one {, ni # clé absente.} other {, ni # clés absentes.}}',
+    'Démarrage certain du véhicule : {starts} seulement ; incertain : {lost}{absent, plural, =0 {.} one {, et # clé absente.} other {, et # clés absentes.}}',
   'stops.stranded': 'Aucune clé ici ne démarre à coup sûr le véhicule.',
   'stops.not-rehearsed':
     'La règle d’apprentissage ou sa simulation n’est pas au registre ; ce véhicule est donc traité comme « tout remplacer » : les clés absentes cesseront peut-être de fonctionner.',
@@ -143,6 +143,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.check.other': 'Le caractère de contrôle serait {expected} ; seule l’Amérique du Nord l’exige.',
   'vin.repairs': 'Lectures proches qui conviennent. Regarder encore avant d’en prendre une :',
   'vin.agree': 'Toutes les sources concordent.',
+  'vin.malformed':
+    'Une lecture ci-dessus n’a pas la bonne forme : un VIN compte 17 caractères et jamais I, O ni Q. Regarder encore, puis retirer ci-dessous la lecture fausse.',
   'vin.conflict':
     'Les sources diffèrent sur {count, plural, one {# caractère, encadré} other {# caractères, encadrés}} ci-dessus. Regarder encore, puis retirer ci-dessous la lecture fausse.',
   'vin.too-few': 'Une seule source : une deuxième doit concorder.',

@@ -7,7 +7,8 @@ export const powerWords: SameCodes<typeof english> = {
   'power.record': 'Garder ce budget',
   'power.record.again': 'Garder le budget modifié',
   'power.computing': 'Calcul en cours...',
-  'power.cannot': 'Calcul impossible : {where} {what}.',
+  'power.cannot':
+    'Rien n’est calculé : « {field} » manque ou sort de ses limites. À corriger sous « {fold} ».',
   'power.charge': 'Charge',
   'power.lowest': 'Minimum',
   'power.percent': '{percent} %',
@@ -17,7 +18,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band.why':
     'La bande contient neuf sur dix des batteries qui correspondent à ce qui est connu. Ce qui n’est pas connu l’élargit.',
   'power.crosses':
-    '{minutes, plural, =0 {La moitié d’entre elles passe tout de suite sous le seuil} one {La moitié d’entre elles passe sous le seuil après # minute} many {La moitié d’entre elles passe sous le seuil après # minutes} other {La moitié d’entre elles passe sous le seuil après # minutes}}, le plus souvent dans « {step} ».',
+    '{minutes, plural, =0 {La moitié des batteries possibles passe tout de suite sous le seuil} one {La moitié des batteries possibles passe sous le seuil après # minute} many {La moitié des batteries possibles passe sous le seuil après # minutes} other {La moitié des batteries possibles passe sous le seuil après # minutes}}, le plus souvent dans « {step} ».',
   'power.with-supply':
     'Avec une alimentation de {amperes} A réglée sur {volts}, le minimum à attendre est d’environ {low}.',
   'power.warnings': 'À savoir en plus',

@@ -10,6 +10,7 @@ export const recordingViewWords: SameCodes<typeof english> = {
 
   'strip.picture':
     'Messages dans le temps : {messages, plural, one {# message} other {# messages}} en {length}',
+  'strip.axis': 'messages au fil du temps',
   'strip.sessions':
     '{units, plural, one {session ouverte dans # calculateur} other {sessions ouvertes dans # calculateurs}}',
   'strip.supply': 'tension {volts}',

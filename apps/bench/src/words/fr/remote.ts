@@ -17,6 +17,10 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pick': 'Choisir son enregistrement',
   'remote.pick-again': 'En choisir un autre',
   'remote.pick.hint': '.cu8, .cs8, .cs16 ou .cf32 ; ou les deux fichiers d’une paire SigMF.',
+  'remote.pick.no-samples':
+    '{name} ne fait que décrire un enregistrement. Choisissez-le avec le fichier de ses échantillons (.sigmf-data).',
+  'remote.pick.not-recording':
+    '{name} n’est pas un enregistrement radio. Choisissez le fichier écrit par votre récepteur, ou les deux fichiers d’une paire SigMF.',
   'remote.forget': 'Ôter',
   'remote.measuring': 'Mesure de {name}',
   'remote.measured':
@@ -69,7 +73,9 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pictures.content':
     'Dessinées de façon qu’aucune image ne puisse rendre ce qui a été émis : les crêtes sont tenues sur des groupes entiers d’impulsions.',
   'remote.spectrum': 'Spectre en émission',
-  'remote.spectrum.key': 'Trait fin : l’air quand la télécommande se tait. Pointillé : porteuse ou tons.',
+  'remote.spectrum.key':
+    'La fréquence va vers la droite, la force vers le haut. Trait fin : l’air quand la télécommande se tait. Pointillé : porteuse ou tons.',
+  'remote.spectrum.apart': 'Trop éloignées pour une même échelle : chacune a la sienne.',
   'remote.spectrum.says': '{name} : porteuse {carrier}, largeur {width}, {snr} dB au-dessus du bruit.',
   'remote.waterfall': 'Chute d’eau',
   'remote.waterfall.key':
@@ -78,10 +84,12 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.waterfall.says':
     '{name} : {bursts, plural, one {# salve} other {# salves}} en {seconds} autour de {carrier}.',
   'remote.burst': 'Une salve de chacune, départ commun',
-  'remote.burst.key': 'Le contour de la salve la plus longue ; les intervalles y sont refermés.',
+  'remote.burst.key':
+    'Le temps va vers la droite, la force vers le haut. Le contour de la salve la plus longue ; les intervalles y sont refermés.',
   'remote.burst.says': '{name} : durée {length}.',
   'remote.pulse': 'Impulsion moyenne de chacune, départ commun',
-  'remote.pulse.key': 'Seize impulsions ou plus superposées.',
+  'remote.pulse.key':
+    'Le temps va vers la droite, la force vers le haut. Seize impulsions ou plus superposées.',
   'remote.pulse.says': '{name} : moyenne de {pulses} impulsions ; longueurs habituelles {lengths} µs.',
   'remote.pulse.none':
     '{name} : aucune, parce que deux tons n’ont pas d’impulsions ou qu’il y en a trop peu.',

@@ -8,6 +8,7 @@ export const teachingRehearsalWords: SameCodes<typeof english> = {
   'rehearsal.read': 'Lue dans l’ordre {order}. {wayBack}',
   'rehearsal.no-keys':
     'Aucune clé n’est encore à apprendre : étiqueter d’abord les clés sur la table et la nouvelle.',
+  'rehearsal.label-new': 'Étiqueter la nouvelle clé',
   'rehearsal.missing':
     '{count, plural, one {La clé {keys} n’y est pas} other {Les clés {keys} n’y sont pas}} : la relire.',
   'rehearsal.no-new':

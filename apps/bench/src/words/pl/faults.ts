@@ -140,7 +140,7 @@ export const faultWords: SameCodes<typeof english> = {
 
   'blame.title': 'Kto kogo nie słyszy',
   'blame.what':
-    'Strzałka prowadzi od sterownika, który ma kod, do sterownika, z którym nie było łączności. Grubsza strzałka to więcej kodów.',
+    'Strzałka prowadzi od sterownika, który ma kod, do sterownika, z którym nie było łączności. Grubsza strzałka to więcej kodów. Wypełniony sterownik jest tym, którego brakuje innemu.',
   'blame.picture':
     'Strzałki między sterownikami: {count, plural, one {# skarga} few {# skargi} many {# skarg} other {# skargi}}',
   'blame.one': '{from} nie słyszy {to}: {codes} ({class})',

@@ -152,6 +152,8 @@ export const jobWords: SameCodes<typeof english> = {
   'vin.check.other': 'Cyfra kontrolna powinna brzmieć {expected}; wymaga jej tylko Ameryka Północna.',
   'vin.repairs': 'Podobne odczyty, które pasują. Spojrzeć jeszcze raz przed wyborem:',
   'vin.agree': 'Wszystkie źródła są zgodne.',
+  'vin.malformed':
+    'Odczyt powyżej ma niepoprawną budowę: VIN ma 17 znaków i nigdy I, O ani Q. Spojrzeć jeszcze raz, potem wycofać poniżej błędny odczyt.',
   'vin.conflict':
     'Różnica między źródłami: {count, plural, one {# znak} few {# znaki} many {# znaków} other {# znaku}}, w ramce powyżej. Spojrzeć jeszcze raz, potem wycofać poniżej błędny odczyt.',
   'vin.too-few': 'Tylko jedno źródło: drugie musi się z nim zgadzać.',

@@ -13,14 +13,17 @@ export const manyScansWords: SameCodes<typeof english> = {
 
   'title.shared': 'Udostępniony raport · Shearline',
   'shared.title': 'Udostępniono raport',
+  'shared.title.none': 'Brak udostępnionego raportu',
   'shared.which':
     'Do którego zlecenia należy? Nic nie zostanie zachowane, dopóki nie obejrzy się, co zrozumiano.',
-  'shared.none': 'Nic tu nie czeka.',
+  'shared.none':
+    'Nic tu nie czeka. Raport udostępniony przez inną aplikację czeka tutaj, aż powiesz, do którego zlecenia należy.',
   'shared.text': 'udostępniony tekst',
   'shared.discard': 'Odrzucić {name}',
   'shared.no-job':
     'Nie ma jeszcze żadnego zlecenia. Otworzyć je, potem udostępnić ponownie lub wrócić na tę stronę.',
   'shared.waiting': 'Do tego zlecenia udostępniono raport: {name}.',
   'shared.read': 'Odczytać teraz',
-  'shared.failed': 'Nie udało się przejąć raportu: {why}',
+  'shared.failed':
+    'Nic nie udało się przejąć: to, co udostępniono, jest puste, większe niż {most}, albo na tym urządzeniu brak miejsca. Udostępnij mniejszy plik albo otwórz go w zleceniu.',
 }

@@ -7,7 +7,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.record': 'Zachować to obliczenie',
   'power.record.again': 'Zachować zmienione obliczenie',
   'power.computing': 'Obliczanie...',
-  'power.cannot': 'Tego nie da się obliczyć: {where} {what}.',
+  'power.cannot': 'Nic się nie oblicza: brak „{field}” albo wartość jest poza granicami. Popraw w „{fold}”.',
   'power.charge': 'Naładowanie',
   'power.lowest': 'Najniżej',
   'power.percent': '{percent}\u00a0%',
@@ -17,7 +17,7 @@ export const powerWords: SameCodes<typeof english> = {
   'power.band.why':
     'Pasmo obejmuje dziewięć na dziesięć akumulatorów pasujących do tego, co wiadomo. Czego nie wiadomo, to je poszerza.',
   'power.crosses':
-    '{minutes, plural, =0 {Połowa z nich przekracza próg od razu} one {Połowa z nich przekracza próg po # minucie} few {Połowa z nich przekracza próg po # minutach} many {Połowa z nich przekracza próg po # minutach} other {Połowa z nich przekracza próg po # minuty}}, najczęściej w kroku „{step}”.',
+    '{minutes, plural, =0 {Połowa pasujących akumulatorów przekracza próg od razu} one {Połowa pasujących akumulatorów przekracza próg po # minucie} few {Połowa pasujących akumulatorów przekracza próg po # minutach} many {Połowa pasujących akumulatorów przekracza próg po # minutach} other {Połowa pasujących akumulatorów przekracza próg po # minuty}}, najczęściej w kroku „{step}”.',
   'power.with-supply':
     'Z zasilaczem {amperes}\u00a0A ustawionym na {volts} należy się spodziewać najniżej około {low}.',
   'power.warnings': 'Co jeszcze warto wiedzieć',

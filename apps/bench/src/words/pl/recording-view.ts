@@ -10,6 +10,7 @@ export const recordingViewWords: SameCodes<typeof english> = {
 
   'strip.picture':
     'Komunikaty w czasie: {messages, plural, one {# komunikat} few {# komunikaty} many {# komunikatów} other {# komunikatu}} w {length}',
+  'strip.axis': 'komunikaty w czasie',
   'strip.sessions':
     '{units, plural, one {sesja otwarta w # sterowniku} few {sesje otwarte w # sterownikach} many {sesje otwarte w # sterownikach} other {sesje otwarte w # sterownika}}',
   'strip.supply': 'zasilanie {volts}',

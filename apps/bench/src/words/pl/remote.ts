@@ -17,6 +17,9 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pick': 'Wybrać jego nagranie',
   'remote.pick-again': 'Wybrać inne',
   'remote.pick.hint': '.cu8, .cs8, .cs16 lub .cf32; albo oba pliki pary SigMF.',
+  'remote.pick.no-samples': '{name} tylko opisuje nagranie. Wybierz go razem z plikiem próbek (.sigmf-data).',
+  'remote.pick.not-recording':
+    '{name} nie jest nagraniem radiowym. Wybierz plik zapisany przez odbiornik albo oba pliki pary SigMF.',
   'remote.forget': 'Usunąć',
   'remote.measuring': 'Pomiar: {name}',
   'remote.measured':
@@ -69,7 +72,9 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.pictures.content':
     'Narysowane tak, by żaden obraz nie mógł oddać nadanej treści: szczyty trzymane są przez całe grupy impulsów.',
   'remote.spectrum': 'Widmo podczas nadawania',
-  'remote.spectrum.key': 'Cienka linia: eter, gdy pilot milczy. Linia przerywana: nośna lub tony.',
+  'remote.spectrum.key':
+    'Częstotliwość biegnie w prawo, siła w górę. Cienka linia: eter, gdy pilot milczy. Linia przerywana: nośna lub tony.',
+  'remote.spectrum.apart': 'Leżą za daleko od siebie na jedną skalę: każdy ma własną.',
   'remote.spectrum.says': '{name}: nośna {carrier}, szerokość {width}, {snr}\u00a0dB ponad szumem.',
   'remote.waterfall': 'Wodospad',
   'remote.waterfall.key': 'Czas biegnie w prawo, częstotliwość w górę; im silniej, tym pełniejszy kolor.',
@@ -77,10 +82,12 @@ export const remoteWords: SameCodes<typeof english> = {
   'remote.waterfall.says':
     '{name}: {bursts, plural, one {# paczka} few {# paczki} many {# paczek} other {# paczki}} w {seconds} wokół {carrier}.',
   'remote.burst': 'Po jednej paczce, z równym początkiem',
-  'remote.burst.key': 'Obrys najdłuższej paczki; przerwy wewnątrz są zamknięte.',
+  'remote.burst.key':
+    'Czas biegnie w prawo, siła w górę. Obrys najdłuższej paczki; przerwy wewnątrz są zamknięte.',
   'remote.burst.says': '{name}: długość {length}.',
   'remote.pulse': 'Średni impuls każdego, z równym początkiem',
-  'remote.pulse.key': 'Szesnaście lub więcej impulsów nałożonych na siebie.',
+  'remote.pulse.key':
+    'Czas biegnie w prawo, siła w górę. Szesnaście lub więcej impulsów nałożonych na siebie.',
   'remote.pulse.says': '{name}: średnia z impulsów: {pulses}; zwykłe długości {lengths} µs.',
   'remote.pulse.none': '{name}: brak, bo dwa tony nie mają impulsów albo jest ich za mało.',
 

@@ -7,6 +7,7 @@ export const teachingRehearsalWords: SameCodes<typeof english> = {
   'rehearsal.again': 'Przeczytać ponownie',
   'rehearsal.read': 'Przeczytano w kolejności {order}. {wayBack}',
   'rehearsal.no-keys': 'Nie ma jeszcze klucza do adaptacji: najpierw oznaczyć klucze na stole i nowy klucz.',
+  'rehearsal.label-new': 'Oznaczyć nowy klucz',
   'rehearsal.missing':
     '{count, plural, one {Nie ma w niej klucza {keys}} few {Nie ma w niej kluczy {keys}} many {Nie ma w niej kluczy {keys}} other {Nie ma w niej kluczy {keys}}}: przeczytać ponownie.',
   'rehearsal.no-new':
