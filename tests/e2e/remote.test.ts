@@ -295,7 +295,7 @@ describe.skipIf(why !== null)(
       const side = sideOf(dialog, 'New remote')
       await choose(side, file)
       await side.getByRole('progressbar').waitFor()
-      expect(measuring().length).toBeGreaterThan(0)
+      await expect.poll(() => measuring().length).toBeGreaterThan(0)
       await side.getByRole('button', { name: 'Cancel' }).focus()
       await page.keyboard.press('Enter')
       await side.getByText('Choose its recording').waitFor()

@@ -189,6 +189,8 @@ describe.skipIf(cannotRun !== null)(
       const dialog = page.getByRole('dialog', { name: 'Withdraw this?' })
       await dialog.getByRole('textbox').fill('Key A was not shown yet.')
       await dialog.getByRole('button', { name: 'Withdraw' }).click()
+      // While it is open nothing behind it takes what is typed.
+      await dialog.waitFor({ state: 'detached' })
       await guide().getByText('Show key A to the car').waitFor()
       await take('A', 1)
       await teachVan({ page, standing: state }, false)

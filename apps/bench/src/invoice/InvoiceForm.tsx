@@ -2,10 +2,10 @@ import {
   type Category,
   draftInvoice,
   type Invoice,
-  type InvoiceFinding,
   invoiceFindings,
   type JobState,
   readBody,
+  sayInvoiceFinding,
 } from '@shearline/jobfile'
 import { useState } from 'react'
 import { Amount } from '../form/Amount.tsx'
@@ -13,13 +13,18 @@ import { Choice } from '../form/Choice.tsx'
 import formCss from '../form/form.module.css'
 import { Words } from '../form/Words.tsx'
 import { RecordForm } from '../job/Part.tsx'
-import { t } from '../words/index.ts'
+import { language, t } from '../words/index.ts'
 import { PartyFields } from './PartyFields.tsx'
 import { emptyParty, keepSeller, keptSeller, partyOf } from './seller.ts'
 
 const categories = ['S', 'Z', 'E', 'AE', 'O'] as const satisfies readonly Category[]
 
-type Broken = Pick<InvoiceFinding, 'code' | 'where' | 'what'>
+/** A rule that is not kept, in the words of the bench. */
+interface Broken {
+  readonly code: string
+  readonly where: string
+  readonly what: string
+}
 
 /** Everything an invoice needs beside the agreed price. Rules that are not kept are named before anything is recorded. */
 export function InvoiceForm({
@@ -58,8 +63,8 @@ export function InvoiceForm({
     })
     const read = readBody('invoice-issued', draft)
     const found: readonly Broken[] = read.ok
-      ? invoiceFindings(read.body)
-      : [{ code: 'BR-01', where: { part: read.path }, what: read.what }]
+      ? invoiceFindings(read.body).map((one) => ({ code: one.code, ...sayInvoiceFinding(language(), one) }))
+      : [{ code: 'BR-01', where: read.path, what: read.what }]
     setBroken(found)
     return found.length === 0 ? [{ kind: 'invoice-issued' as const, body: draft as Invoice }] : null
   }
@@ -110,9 +115,7 @@ export function InvoiceForm({
           <p>{t('invoice.broken', { count: broken.length })}</p>
           <ul>
             {broken.map(({ code, where, what }) => (
-              <li key={`${code} ${where.part}`}>
-                {t('invoice.rule', { rule: code, where: where.part ?? '', what })}
-              </li>
+              <li key={`${code} ${where}`}>{t('invoice.rule', { rule: code, where, what })}</li>
             ))}
           </ul>
         </div>

@@ -2,4 +2,4 @@
 export { amountsOf, type Category, type Invoice, type InvoiceAmounts, type TaxShare } from './amounts.ts'
 export { invoiceXml } from './cii.ts'
 export { draftInvoice, type InvoiceDetails } from './draft.ts'
-export { type InvoiceFinding, type InvoiceRule, invoiceFindings } from './rules.ts'
+export { type InvoiceFinding, type InvoiceRule, invoiceFindings, sayInvoiceFinding } from './rules.ts'

@@ -2,10 +2,20 @@ import { spawnSync } from 'node:child_process'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readBody } from '../facts/index.ts'
+import { addEveryLanguage } from '../words/every-language.ts'
 import { dividedRounded, netOf, taxOn } from './amounts.ts'
-import { amountsOf, draftInvoice, type Invoice, invoiceFindings, invoiceXml } from './index.ts'
+import {
+  amountsOf,
+  draftInvoice,
+  type Invoice,
+  invoiceFindings,
+  invoiceXml,
+  sayInvoiceFinding,
+} from './index.ts'
 import { details, mixed, seller, sound, without } from './testing/invoices.ts'
 import { againstRules, againstSchema, schemaFile } from './testing/outside.ts'
+
+addEveryLanguage()
 
 const has = (program: string) => spawnSync('sh', ['-c', `command -v ${program}`]).status === 0
 const schema = has('xmllint') ? schemaFile() : null
@@ -92,8 +102,14 @@ describe('the rules of EN 16931 that input can break', () => {
   ]
   it.each(cases)('is named when %s', (_, invoice, rule) => {
     expect(codes(invoice)).toContain(rule)
-    for (const { what, doNext, where } of invoiceFindings(invoice))
+    for (const finding of invoiceFindings(invoice)) {
+      const { what, doNext, where } = finding
       expect([what, doNext, where.part].every((words) => (words ?? '').length > 2)).toBe(true)
+      expect(sayInvoiceFinding('en', finding)).toMatchObject({ what, doNext })
+      const german = sayInvoiceFinding('de', finding)
+      expect(german.what).not.toBe(what)
+      expect(Object.values(german).join(' ')).not.toMatch(/[{}]/)
+    }
   })
 
   it(`are broken for the second implementation too, where the data can show it${noPython}`, {

@@ -3,12 +3,58 @@
  * them. Amounts follow from the lines by computation, so BR-CO-10 to BR-CO-17 hold by construction (and are tested).
  */
 import type { Finding } from '@shearline/bus'
-import { minorDigitsOf } from '../words/index.ts'
+import { type Language, minorDigitsOf, say } from '../words/index.ts'
 import { amountsOf, type Category, type Invoice } from './amounts.ts'
 
 /** A rule's identifier in the standard. */
 export type InvoiceRule = `BR-${string}`
-export type InvoiceFinding = Finding<InvoiceRule>
+
+/** What a rule says, by the code of its words (`invoice-rule.*`). */
+type Says =
+  | 'currency-not-hundredths'
+  | 'due-not-said'
+  | 'account-missing'
+  | 'outside-beside-others'
+  | 'seller-unknown'
+  | 'vat-country-unknown'
+  | 'country-unknown'
+  | 'standard-rate-zero'
+  | 'kind-without-rate'
+  | 'outside-with-vat'
+  | 'seller-without-tax-number'
+  | 'buyer-vat-missing'
+  | 'reason-missing'
+
+/** Where in an invoice something is: a part, or one of its lines, counted from 1. */
+type Place = 'seller' | 'buyer' | 'due' | 'account' | 'currency' | 'lines' | 'reasons' | number
+
+/** A broken rule in English, and what it is said by in other languages (`sayInvoiceFinding`). */
+export interface InvoiceFinding extends Finding<InvoiceRule> {
+  readonly says: Says
+  readonly place: Place
+}
+
+/** What to do about it, where completing it is not the answer. */
+const otherwise: Readonly<Partial<Record<Says, 'currency' | 'seller' | 'outside'>>> = {
+  'currency-not-hundredths': 'currency',
+  'seller-unknown': 'seller',
+  'outside-with-vat': 'outside',
+}
+
+/** A finding about an invoice in a language: where, what it is, and what to do next. */
+export function sayInvoiceFinding(
+  language: Language,
+  { says, place, params }: Pick<InvoiceFinding, 'says' | 'place' | 'params'>,
+): { readonly where: string; readonly what: string; readonly doNext: string } {
+  return {
+    where:
+      typeof place === 'number'
+        ? say(language, 'invoice-part.line', { number: place })
+        : say(language, `invoice-part.${place}`),
+    what: say(language, `invoice-rule.${says}`, params),
+    doNext: say(language, `invoice-do.${otherwise[says] ?? 'complete'}`),
+  }
+}
 
 /** Every rule an invoice breaks; none when it may be issued. The schema of the fact has checked its form before. */
 export function invoiceFindings(invoice: Invoice): readonly InvoiceFinding[] {
@@ -20,68 +66,48 @@ export function invoiceFindings(invoice: Invoice): readonly InvoiceFinding[] {
     ...[...categories].flatMap((category) => categoryFindings(invoice, category)),
   ]
   if (minorDigitsOf(invoice.currency) !== 2)
-    found.push(
-      broken(
-        'BR-DEC-14',
-        'currency',
-        `${invoice.currency} is not counted in hundredths, as the standard asks.`,
-        {
-          doNext: 'Invoice in a currency with two decimals, or write this invoice by other means.',
-        },
-      ),
-    )
+    found.push(broken('BR-DEC-14', 'currency', 'currency-not-hundredths', { currency: invoice.currency }))
   if (amounts.dueMinor > 0 && invoice.due === undefined && invoice.terms === undefined)
-    found.push(broken('BR-CO-25', 'due', 'Something is to be paid, and neither a day nor terms say when.'))
+    found.push(broken('BR-CO-25', 'due', 'due-not-said'))
   if (invoice.payment === 'transfer' && invoice.account === undefined)
-    found.push(broken('BR-61', 'account', 'It is to be paid by transfer, and no account is given.'))
+    found.push(broken('BR-61', 'account', 'account-missing'))
   if (categories.has('O') && categories.size > 1)
-    found.push(
-      broken(
-        'BR-O-11',
-        'lines',
-        'Lines outside the scope of the tax cannot stand beside others on one invoice.',
-      ),
-    )
+    found.push(broken('BR-O-11', 'lines', 'outside-beside-others'))
   return found
 }
 
 function broken(
   code: InvoiceRule,
-  part: string,
-  what: string,
-  { doNext = 'Complete it and try again.' }: { readonly doNext?: string } = {},
+  place: Place,
+  says: Says,
+  params: Readonly<Record<string, string>> = {},
 ): InvoiceFinding {
-  return { code, severity: 'error', where: { part }, what, doNext }
+  const { what, doNext } = sayInvoiceFinding('en', { says, place, params })
+  const part = typeof place === 'number' ? `line ${place}` : place
+  return { code, severity: 'error', where: { part }, what, doNext, params, says, place }
 }
 
 function partyFindings({ seller, buyer }: Invoice): readonly InvoiceFinding[] {
   const found: InvoiceFinding[] = []
   if (seller.vatId === undefined && seller.registerNumber === undefined)
-    found.push(
-      broken('BR-CO-26', 'seller', 'The seller has neither a VAT identifier nor a number in a register.', {
-        doNext: 'Give the VAT identifier, or the number under which the firm is registered.',
-      }),
-    )
-  for (const [name, { vatId }] of [['seller', seller] as const, ['buyer', buyer] as const])
+    found.push(broken('BR-CO-26', 'seller', 'seller-unknown'))
+  for (const [place, { vatId }] of [['seller', seller] as const, ['buyer', buyer] as const])
     if (vatId !== undefined && !countries.has(vatId.slice(0, 2)))
-      found.push(broken('BR-CO-09', name, `${vatId.slice(0, 2)} is not the code of a country.`))
-  for (const [name, { country }, rule] of [
+      found.push(broken('BR-CO-09', place, 'vat-country-unknown', { country: vatId.slice(0, 2) }))
+  for (const [place, { country }, rule] of [
     ['seller', seller, 'BR-09'] as const,
     ['buyer', buyer, 'BR-11'] as const,
   ])
     if (!countries.has(country) || country === 'EL')
-      found.push(broken(rule, name, `${country} is not the code of a country (ISO 3166-1).`))
+      found.push(broken(rule, place, 'country-unknown', { country }))
   return found
 }
 
 function lineFindings(line: Invoice['lines'][number], index: number): readonly InvoiceFinding[] {
-  const part = `line ${index + 1}`
   if (line.category === 'S')
-    return line.rateBasisPoints > 0
-      ? []
-      : [broken('BR-S-05', part, 'The standard rate is a rate above zero.')]
+    return line.rateBasisPoints > 0 ? [] : [broken('BR-S-05', index + 1, 'standard-rate-zero')]
   if (line.rateBasisPoints === 0) return []
-  return [broken(`BR-${line.category}-05`, part, 'This kind of tax has no rate.')]
+  return [broken(`BR-${line.category}-05`, index + 1, 'kind-without-rate')]
 }
 
 /** Who must be known to the tax office, and who must not, by kind of tax. */
@@ -91,23 +117,12 @@ function categoryFindings(invoice: Invoice, category: Category): readonly Invoic
   const known = seller.vatId !== undefined || seller.taxNumber !== undefined
   if (category === 'O') {
     if (seller.vatId !== undefined || buyer.vatId !== undefined)
-      found.push(
-        broken('BR-O-02', 'lines', 'Outside the scope of the tax no VAT identifier may be named.', {
-          doNext: 'Leave the VAT identifiers out, or choose another kind of tax.',
-        }),
-      )
-  } else if (!known)
-    found.push(broken(`BR-${category}-02`, 'seller', 'The seller has no VAT identifier and no tax number.'))
+      found.push(broken('BR-O-02', 'lines', 'outside-with-vat'))
+  } else if (!known) found.push(broken(`BR-${category}-02`, 'seller', 'seller-without-tax-number'))
   if (category === 'AE' && buyer.vatId === undefined && buyer.registerNumber === undefined)
-    found.push(
-      broken(
-        'BR-AE-02',
-        'buyer',
-        'Where the buyer owes the tax, the VAT identifier of the buyer must be named.',
-      ),
-    )
+    found.push(broken('BR-AE-02', 'buyer', 'buyer-vat-missing'))
   if ((category === 'E' || category === 'AE' || category === 'O') && reasons[category] === undefined)
-    found.push(broken(`BR-${category}-10`, 'reasons', 'Why no tax is charged is not said.'))
+    found.push(broken(`BR-${category}-10`, 'reasons', 'reason-missing'))
   return found
 }
 

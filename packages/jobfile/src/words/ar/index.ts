@@ -7,6 +7,7 @@ import { documentWords } from './document.ts'
 import { explanationWords, faultWords, readingWords } from './evidence.ts'
 import { comparisonWords } from './faults.ts'
 import { invoiceWords } from './invoice.ts'
+import { invoiceRuleWords } from './invoice-rules.ts'
 import { needWords, nextWords, tumblerWords } from './job.ts'
 import { differenceWords, keyWords, statementWords } from './keys.ts'
 import { pictureWords } from './pictures.ts'
@@ -35,6 +36,7 @@ export const ar = {
   ...documentWords,
   ...byHandWords,
   ...invoiceWords,
+  ...invoiceRuleWords,
   ...pictureWords,
   ...sheetWords,
   ...policyWords,

@@ -6,6 +6,7 @@ import { documentWords } from './document.ts'
 import { explanationWords, faultWords, readingWords } from './evidence.ts'
 import { comparisonWords } from './faults.ts'
 import { invoiceWords } from './invoice.ts'
+import { invoiceRuleWords } from './invoice-rules.ts'
 import { needWords, nextWords, tumblerWords } from './job.ts'
 import { differenceWords, keyWords, statementWords } from './keys.ts'
 import { pictureWords } from './pictures.ts'
@@ -34,6 +35,7 @@ export const en = {
   ...documentWords,
   ...byHandWords,
   ...invoiceWords,
+  ...invoiceRuleWords,
   ...pictureWords,
   ...sheetWords,
   ...policyWords,

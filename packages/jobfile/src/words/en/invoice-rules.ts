@@ -1,0 +1,30 @@
+/** What an invoice breaks (EN 16931), where, and what to do. */
+export const invoiceRuleWords = {
+  'invoice-rule.currency-not-hundredths': '{currency} is not counted in hundredths, as the standard asks.',
+  'invoice-rule.due-not-said': 'Something is to be paid, and neither a day nor terms say when.',
+  'invoice-rule.account-missing': 'It is to be paid by transfer, and no account is given.',
+  'invoice-rule.outside-beside-others':
+    'Lines outside the scope of the tax cannot stand beside others on one invoice.',
+  'invoice-rule.seller-unknown': 'The seller has neither a VAT identifier nor a number in a register.',
+  'invoice-rule.vat-country-unknown': '{country} is not the code of a country.',
+  'invoice-rule.country-unknown': '{country} is not the code of a country (ISO 3166-1).',
+  'invoice-rule.standard-rate-zero': 'The standard rate is a rate above zero.',
+  'invoice-rule.kind-without-rate': 'This kind of tax has no rate.',
+  'invoice-rule.outside-with-vat': 'Outside the scope of the tax no VAT identifier may be named.',
+  'invoice-rule.seller-without-tax-number': 'The seller has no VAT identifier and no tax number.',
+  'invoice-rule.buyer-vat-missing':
+    'Where the buyer owes the tax, the VAT identifier of the buyer must be named.',
+  'invoice-rule.reason-missing': 'Why no tax is charged is not said.',
+  'invoice-do.complete': 'Complete it and try again.',
+  'invoice-do.currency': 'Invoice in a currency with two decimals, or write this invoice by other means.',
+  'invoice-do.seller': 'Give the VAT identifier, or the number under which the firm is registered.',
+  'invoice-do.outside': 'Leave the VAT identifiers out, or choose another kind of tax.',
+  'invoice-part.seller': 'seller',
+  'invoice-part.buyer': 'buyer',
+  'invoice-part.due': 'day of payment',
+  'invoice-part.account': 'account',
+  'invoice-part.currency': 'currency',
+  'invoice-part.lines': 'lines',
+  'invoice-part.reasons': 'reason without tax',
+  'invoice-part.line': 'line {number}',
+} as const
