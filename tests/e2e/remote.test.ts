@@ -115,7 +115,7 @@ describe.skipIf(why !== null)(
       await picture('empty')
       // Two presses of one remote: OOK, carriers 433.8750 and 433.8755 MHz as rtl_433 has them (../shared/radio/MANIFEST.tsv).
       await compare(dialog, remoteB, remoteBAgain)
-      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor()
+      await dialog.getByRole('heading', { name: 'Same radio family', exact: true }).waitFor()
       await dialog.getByText('Both send by on-off keying.').waitFor()
       await expect.poll(() => dialog.getByRole('img').count()).toBe(8)
       const seen = (await dialog
@@ -171,7 +171,7 @@ describe.skipIf(why !== null)(
       const dialog = await open()
       // 2-FSK against OOK (truth column of the manifest).
       await compare(dialog, remoteA, remoteB)
-      await dialog.getByRole('heading', { name: 'Different radio' }).waitFor()
+      await dialog.getByRole('heading', { name: 'Different radio', exact: true }).waitFor()
       const first = dialog.getByRole('list').filter({ hasText: 'Differs' }).getByRole('listitem').first()
       await expect
         .poll(() => first.textContent())
@@ -232,7 +232,7 @@ describe.skipIf(why !== null)(
       const dialog = await open()
       // rtl_433 has 4.4 dB for it (manifest); 6 dB are needed.
       await compare(dialog, remoteB, recorded('sensor-j-1-noisy_433.92M_250k'))
-      await dialog.getByRole('heading', { name: 'Not sure' }).waitFor()
+      await dialog.getByRole('heading', { name: 'Not sure', exact: true }).waitFor()
       await dialog.getByText(/dB above the noise; 6 dB are needed\. Bring the remote nearer/).waitFor()
       // Its lengths were not found again in the other; no share of difference stands for that.
       await dialog.getByText(/Each has pulse lengths that the other has not: original 391/).waitFor()
@@ -253,15 +253,17 @@ describe.skipIf(why !== null)(
       await fresh.getByLabel(/^Samples a second/).fill('250')
       await fresh.getByLabel(/^Centre frequency/).fill('433.98')
       await fresh.getByRole('button', { name: 'Measure it' }).click()
-      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor()
-      await dialog.getByRole('heading', { name: 'Weak range although the cell is fresh?' }).waitFor()
+      await dialog.getByRole('heading', { name: 'Same radio family', exact: true }).waitFor()
+      await dialog
+        .getByRole('heading', { name: 'Weak range although the cell is fresh?', exact: true })
+        .waitFor()
       await dialog.getByText(/The new carrier is off by (5|6)\d(\.\d)?\skHz/).waitFor()
       await picture('drifted')
       // Without the centre nothing is said about carriers.
       await fresh.getByText('Read it with other values').click()
       await fresh.getByLabel(/^Centre frequency/).fill('')
       await fresh.getByRole('button', { name: 'Measure it' }).click()
-      await dialog.getByRole('heading', { name: 'Not sure' }).waitFor()
+      await dialog.getByRole('heading', { name: 'Not sure', exact: true }).waitFor()
       await dialog.getByText(/centre frequency of a recording is not known/).waitFor()
     })
 
@@ -280,7 +282,7 @@ describe.skipIf(why !== null)(
       )
       await choose(sideOf(dialog, 'Original remote'), remoteB)
       await choose(sideOf(dialog, 'New remote'), meta, data)
-      await dialog.getByRole('heading', { name: 'Same radio family' }).waitFor()
+      await dialog.getByRole('heading', { name: 'Same radio family', exact: true }).waitFor()
       await sideOf(dialog, 'New remote')
         .getByText(/press\.sigmf-data, .* 250,000 samples a second, centre 433\.920\sMHz/)
         .waitFor()
